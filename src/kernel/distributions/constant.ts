@@ -1,0 +1,10 @@
+import type { Distribution } from './distribution.ts';
+
+export const constant: Distribution<{ readonly value: number }> = {
+  mean: ({ value }) => value,
+  variance: () => 0,
+  sampler:
+    ({ value }) =>
+    () =>
+      value,
+};
