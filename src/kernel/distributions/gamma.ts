@@ -17,7 +17,8 @@ export const gamma: Distribution<{ readonly mean: number; readonly sd: number }>
     const draw = () => {
       for (;;) {
         const x = z();
-        const v = (1 + c * x) ** 3;
+        const t = 1 + c * x;
+        const v = t * t * t;
         if (v > 0 && Math.log(1 - stream()) < 0.5 * x * x + d - d * v + d * Math.log(v)) return d * v;
       }
     };

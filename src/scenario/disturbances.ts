@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import { entry, kinds, measured, name, positiveDuration, share } from './fields.ts';
+import { time } from './laws.ts';
+
+const when = {
+  at: time.describe('when it first begins, counted from the start of the run'),
+  for: time.describe('how long it lasts unless it is fixed'),
+  'again-after': time.optional().describe('from its end to its next beginning; left out, it comes once'),
+};
+
+const setting = entry({
+  disturbs: z.literal('setting'),
+  setting: name,
+  by: measured.describe('change of the actual setting while the target stays'),
+  ramp: positiveDuration.optional().describe('time over which the change builds up; left out, it is a step'),
+  ...when,
+});
+const supplier = entry({ disturbs: z.literal('supplier'), stock: name, ...when });
+const marks = entry({ disturbs: z.literal('marks'), station: name, 'takes-hold': share, ...when });
+const stoppage = entry({ disturbs: z.literal('station'), station: name, ...when });
+
+/** One disturbance. */
+export const disturbance = kinds('disturbs', ['setting', 'supplier', 'marks', 'station'], [setting, supplier, marks, stoppage]);
+
+export type DisturbanceSpec = z.output<typeof disturbance> & { readonly name: string };

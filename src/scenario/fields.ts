@@ -1,0 +1,147 @@
+import { z } from 'zod';
+import { suggestion } from './nearest.ts';
+import { type Dimension, exampleOf, NUMBER_PATTERN, nameOf, readQuantity, readRatio, unitsOf } from './units.ts';
+
+/** `lead-time` in the file is `leadTime` in the program. */
+type CamelKey<Key> = Key extends `${infer Head}-${infer Tail}` ? `${Head}${Capitalize<CamelKey<Tail>>}` : Key;
+type CamelKeys<T> = { readonly [Key in keyof T as CamelKey<Key>]: T[Key] };
+
+export function camelKeys<T extends object>(object: T): CamelKeys<T> {
+  const camel = (key: string) => key.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
+  return Object.fromEntries(Object.entries(object).map(([key, value]) => [camel(key), value])) as CamelKeys<T>;
+}
+
+/** A mapping with these keys and no others. */
+export function entry<Shape extends z.ZodRawShape>(shape: Shape) {
+  const known = Object.keys(shape);
+  return z
+    .strictObject(shape, {
+      error: (issue) => {
+        if (issue.code === 'unrecognized_keys') {
+          return issue.keys.map((key) => `unknown key "${key}"${suggestion(key, known)}`).join('\n');
+        }
+        return issue.code === 'invalid_type' ? `expected a mapping with the keys ${known.join(', ')}` : undefined;
+      },
+    })
+    .transform(camelKeys);
+}
+
+/** Bounds a quantity may be held to, with the words for a message. */
+interface Bound {
+  readonly words: string;
+  readonly holds: (value: number) => boolean;
+}
+const anyValue: Bound = { words: '', holds: () => true };
+const notNegative: Bound = { words: 'not negative', holds: (value) => value >= 0 };
+const positive: Bound = { words: 'above zero', holds: (value) => value > 0 };
+const upToWhole: Bound = { words: 'from 0 % to 100 %', holds: (value) => value >= 0 && value <= 1 };
+
+function unitPattern(units: readonly string[]): string {
+  return `^\\s*${NUMBER_PATTERN}\\s*(?:${units.map((unit) => unit.replace('/', '\\/')).join('|')})\\s*$`;
+}
+
+function quantity(dimension: Dimension, bound: Bound) {
+  const expected = `expected ${nameOf(dimension)} with its unit (${unitsOf(dimension).join(', ')}), such as ${exampleOf(dimension)}`;
+  return z
+    .union([z.string(), z.number()], { error: expected })
+    .meta({
+      type: 'string',
+      anyOf: undefined,
+      pattern: unitPattern(unitsOf(dimension)),
+      description: `${nameOf(dimension)}, such as ${exampleOf(dimension)}${bound.words && `; ${bound.words}`}`,
+    })
+    .transform((given, context) => {
+      const read = readQuantity(String(given));
+      if (read?.dimension === dimension && bound.holds(read.value)) return read.value;
+      const why =
+        read?.dimension === dimension
+          ? `${given} is not allowed: ${nameOf(dimension)} here is ${bound.words}`
+          : typeof given === 'number'
+            ? `${given} has no unit; ${expected}`
+            : `"${given}": ${expected}`;
+      context.addIssue({ code: 'custom', message: why });
+      return z.NEVER;
+    });
+}
+
+export const duration = quantity('time', notNegative);
+export const positiveDuration = quantity('time', positive);
+export const length = quantity('length', anyValue);
+export const spread = quantity('length', notNegative);
+export const positiveLength = quantity('length', positive);
+export const share = quantity('share', upToWhole);
+export const anyShare = quantity('share', notNegative);
+export const rate = quantity('rate', positive);
+
+/** A value of whatever dimension, kept with that dimension: forming settings are temperatures, pressures or times. */
+export const measured = z
+  .union([z.string(), z.number()], { error: 'expected a value with its unit, such as 150 °C, 80 kPa or 12 s' })
+  .meta({ type: 'string', anyOf: undefined, description: 'a value with its unit, such as 150 °C, 80 kPa or 12 s' })
+  .transform((given, context) => {
+    const read = readQuantity(String(given));
+    if (read) return read;
+    context.addIssue({
+      code: 'custom',
+      message: `"${given}": expected a value with its unit, such as 150 °C, 80 kPa or 12 s`,
+    });
+    return z.NEVER;
+  });
+
+/** A length or a time per unit of something, such as `0.012 mm/°C`. */
+export function ratio(of: Dimension, example: string) {
+  const expected = `expected ${nameOf(of)} per something, such as ${example}`;
+  return z
+    .union([z.string(), z.number()], { error: expected })
+    .meta({ type: 'string', anyOf: undefined, description: expected.replace('expected ', '') })
+    .transform((given, context) => {
+      const read = readRatio(String(given));
+      if (read?.of === of) return read;
+      context.addIssue({ code: 'custom', message: `"${given}": ${expected}` });
+      return z.NEVER;
+    });
+}
+
+export const count = (least: number) =>
+  z.int({ error: `expected a whole number, ${least} or more` }).min(least, {
+    error: `expected a whole number, ${least} or more`,
+  });
+
+/** A word out of a list. */
+export function word<const Words extends readonly [string, ...string[]]>(words: Words) {
+  return z.enum(words, {
+    error: (issue) =>
+      issue.input === undefined
+        ? `expected one of ${words.join(', ')}`
+        : `"${String(issue.input)}" is not known here${suggestion(String(issue.input), words)}`,
+  });
+}
+
+export const text = z.string({ error: 'expected text' });
+export const name = z
+  .string({ error: 'expected a name' })
+  .regex(/^[^\d\s]/, { error: 'expected a name that does not start with a digit' });
+
+/** One of several mappings, told apart by the word under `key`. */
+export function kinds<const Options extends readonly [z.core.$ZodTypeDiscriminable, ...z.core.$ZodTypeDiscriminable[]]>(
+  key: string,
+  words: readonly string[],
+  options: Options,
+) {
+  return z.discriminatedUnion(key, options, {
+    error: (issue) => {
+      const given = (issue.input as Record<string, unknown> | null)?.[key];
+      return given === undefined
+        ? `expected a mapping with "${key}", one of ${words.join(', ')}`
+        : `${key}: "${String(given)}" is not known${suggestion(String(given), words)}`;
+    },
+  });
+}
+
+/** Entries by name, in the order of the file; each becomes an object with its `name`. */
+export function named<Item extends z.ZodType<object>>(item: Item) {
+  return z
+    .record(name, item, { error: 'expected a mapping from names to entries' })
+    .transform((entries) =>
+      Object.entries(entries).map(([name, value]) => ({ name, ...(value as z.output<Item>) })),
+    );
+}

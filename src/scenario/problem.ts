@@ -1,0 +1,80 @@
+import type { Document, LineCounter } from 'yaml';
+import { isMap, isNode, isScalar } from 'yaml';
+
+export type Path = readonly PropertyKey[];
+
+/** Something wrong in a scenario, and where in its structure. `key` points at a key of the mapping at `path`. */
+export interface Finding {
+  readonly path: Path;
+  readonly key?: string;
+  readonly message: string;
+}
+
+/** A finding with its place in the text; lines and columns count from 1. */
+export interface Problem {
+  readonly line: number;
+  readonly column: number;
+  readonly message: string;
+}
+
+/** The scenario text has problems; all of them are listed. */
+export class ScenarioError extends Error {
+  readonly problems: readonly Problem[];
+  readonly source: string;
+  readonly text: string;
+
+  constructor(problems: readonly Problem[], source: string, text: string) {
+    super(`${source}: ${problems.length} ${problems.length === 1 ? 'problem' : 'problems'}`);
+    this.name = 'ScenarioError';
+    this.problems = problems;
+    this.source = source;
+    this.text = text;
+  }
+
+  /** Each problem as `file:line:column: message` over the offending line and a mark below its place. */
+  describe(): string {
+    const lines = this.text.split(/\r?\n/);
+    return this.problems
+      .map(({ line, column, message }) => {
+        const number = String(line).padStart(5);
+        const full = lines[line - 1] ?? '';
+        const from = Math.max(0, column - 40);
+        const shown = full.slice(from, from + 70);
+        const mark = `${' '.repeat(Math.max(0, column - 1 - from))}^`;
+        return `${this.source}:${line}:${column}: ${message}\n${number} | ${shown}\n      | ${mark}`;
+      })
+      .join('\n');
+  }
+}
+
+function offset(document: Document, { path, key }: Finding): number {
+  for (let depth = path.length; depth >= 0; depth--) {
+    const node = document.getIn(path.slice(0, depth), true);
+    if (!isNode(node) || !node.range) continue;
+    if (depth === path.length && key !== undefined && isMap(node)) {
+      const pair = node.items.find((item) => isScalar(item.key) && String(item.key.value) === key);
+      if (pair && isScalar(pair.key) && pair.key.range) return pair.key.range[0];
+    }
+    // A mapping's own text starts at its first key; the key that holds it is the better place to point at.
+    const parent = depth > 0 ? document.getIn(path.slice(0, depth - 1), true) : undefined;
+    if (isMap(node) && !node.flow && isMap(parent)) {
+      const pair = parent.items.find((item) => item.value === node);
+      if (pair && isScalar(pair.key) && pair.key.range) return pair.key.range[0];
+    }
+    return node.range[0];
+  }
+  return 0;
+}
+
+/** Puts each finding at its line and column, in the order of the text, each message once a place. */
+export function locate(findings: readonly Finding[], document: Document, lines: LineCounter): Problem[] {
+  const seen = new Set<string>();
+  return findings
+    .map((finding) => ({ at: offset(document, finding), message: finding.message }))
+    .sort((a, b) => a.at - b.at)
+    .filter(({ at, message }) => !seen.has(`${at} ${message}`) && seen.add(`${at} ${message}`))
+    .map(({ at, message }) => {
+      const { line, col } = lines.linePos(at);
+      return { line: Math.max(1, line), column: Math.max(1, col), message };
+    });
+}

@@ -1,0 +1,23 @@
+import type { DisturbanceSpec } from './disturbances.ts';
+import type { PartSpec } from './parts.ts';
+import type { ResponseSpec } from './responses.ts';
+import type { StationSpec } from './stations.ts';
+import type { StockSpec } from './stocks.ts';
+
+export interface PolicySpec {
+  readonly name: string;
+  readonly responses: readonly ResponseSpec[];
+}
+
+/** A checked scenario: plain data, times in seconds, lengths in millimetres, shares from 0 to 1. */
+export interface Scenario {
+  readonly title: string;
+  readonly about: string;
+  readonly run: { readonly warmUp: number; readonly length: number; readonly seeds: number };
+  readonly stocks: readonly StockSpec[];
+  readonly parts: readonly PartSpec[];
+  readonly stations: readonly StationSpec[];
+  readonly disturbances: readonly DisturbanceSpec[];
+  /** The first is the one the others are compared with. */
+  readonly policies: readonly PolicySpec[];
+}

@@ -1,0 +1,36 @@
+import { z } from 'zod';
+import { disturbance } from './disturbances.ts';
+import { count, duration, entry, name, named, positiveDuration, text } from './fields.ts';
+import { part } from './parts.ts';
+import { response } from './responses.ts';
+import { station } from './stations.ts';
+import { stock } from './stocks.ts';
+
+/** The version of the scenario format that this program reads. */
+const FORMAT = 1;
+
+const run = entry({
+  'warm-up': duration.describe('time that passes before anything is counted'),
+  length: positiveDuration.describe('time over which the measures are taken'),
+  seeds: count(1).describe('how many runs each policy gets'),
+});
+
+/** The whole scenario file. */
+export const schema = entry({
+  mendline: z
+    .literal(FORMAT, { error: `expected the version of the scenario format, ${FORMAT}` })
+    .describe('version of the scenario format'),
+  title: text,
+  about: text.describe('what the scenario shows, and where its figures come from'),
+  run,
+  stock: named(stock).describe('bought-in material: sheet and mates'),
+  parts: named(part).describe('what is formed, with its features').optional(),
+  stations: named(station).describe('each does one operation and passes its parts on'),
+  disturbances: named(disturbance).describe('what goes wrong, and when').optional(),
+  policies: z
+    .record(name, z.array(response, { error: 'expected a list of responses; [] does nothing' }), {
+      error: 'expected a mapping from policy names to lists of responses',
+    })
+    .transform((entries) => Object.entries(entries).map(([name, responses]) => ({ name, responses })))
+    .describe('named lists of responses; the first policy is the one the others are compared with'),
+});

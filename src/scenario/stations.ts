@@ -1,0 +1,119 @@
+import { z } from 'zod';
+import { count, duration, entry, kinds, length, measured, name, named, ratio, share, spread, word } from './fields.ts';
+import { time } from './laws.ts';
+
+const breakdown = entry({
+  every: time.describe('time to failure'),
+  counted: word(['working', 'clock']).describe('whether that time runs only while working, or always'),
+  repair: time,
+  cycle: word(['resumes', 'restarts', 'scraps']).describe('what becomes of the interrupted cycle'),
+});
+
+/** Where parts that fail a judgement go: on, to scrap, or to a rework station by name. */
+const reader = entry({
+  reads: share.describe('chance that a mark that took is read'),
+  unread: z
+    .union([
+      entry({ 'by-hand': duration.describe('time to identify the part by hand') }),
+      word(['pass', 'scrap']),
+    ])
+    .describe('what happens to a part whose mark is not read: pass on anonymously, scrap, or identify by hand'),
+});
+
+const common = {
+  cycle: time.describe('time for one part, or one sheet when forming'),
+  to: name.describe('the next station, or "good" for finished goods'),
+  breakdown: breakdown.optional(),
+};
+const buffer = z
+  .union([count(0), word(['unlimited'])])
+  .describe('places for parts waiting in front of the station');
+
+const setting = entry({
+  target: measured,
+  'cycle-sd': measured.optional().describe('standard deviation from cycle to cycle'),
+}).refine(({ target, cycleSd }) => cycleSd === undefined || cycleSd.dimension === target.dimension, {
+  error: '"cycle-sd" and "target" have units of different kinds',
+  path: ['cycle-sd'],
+});
+
+const work = entry({
+  does: z.literal('work'),
+  ...common,
+  takes: name.optional().describe('a stock; each piece becomes a part. Left out where other stations feed this one'),
+  buffer: buffer.optional(),
+});
+
+const form = entry({
+  does: z.literal('form'),
+  ...common,
+  takes: name.describe('the stock of sheet'),
+  makes: name.describe('the kind of part'),
+  'per-sheet': count(1).describe('parts from one sheet'),
+  heating: ratio('time', '16 s/mm').optional().describe('heating time per mm of sheet thickness, added to the cycle'),
+  settings: named(setting).optional(),
+});
+
+const trim = entry({ does: z.literal('trim'), ...common, buffer });
+
+const mark = entry({
+  does: z.literal('mark'),
+  ...common,
+  buffer,
+  'takes-hold': share.describe('chance that a mark can be read at all'),
+});
+
+const gauge = entry({
+  does: z.literal('gauge'),
+  ...common,
+  buffer,
+  every: count(1).describe('gauges one part in this many; the others pass in no time'),
+  measures: named(entry({ bias: length.default(0), repeatability: spread })).describe('readings by feature'),
+  'off-limits': name.describe('a part read outside its tolerance goes to: pass, scrap, or a rework station'),
+  reader: reader.optional(),
+});
+
+const assemble = entry({
+  does: z.literal('assemble'),
+  ...common,
+  buffer,
+  takes: z.array(name, { error: 'expected a list of stocks' }).min(1, { error: 'expected at least one stock' }),
+  'without-mates': word(['wait', 'scrap']).default('wait').describe('what happens to a part when mates have run out'),
+  fits: z
+    .array(
+      entry({
+        hole: name.describe('the outer feature: one of the part, or MATE.FEATURE'),
+        shaft: name.describe('the inner feature: one of the part, or MATE.FEATURE'),
+        least: length.describe('least clearance, hole minus shaft; negative allows interference'),
+        most: length.describe('most clearance'),
+      }).refine(({ least, most }) => least < most, { error: '"least" must lie below "most"' }),
+      { error: 'expected a list of mating pairs' },
+    )
+    .describe('mating pairs; the worst decides'),
+  misfit: name.describe('a part that does not fit goes to: scrap, or a rework station'),
+  'mate-tries': count(1).default(1).describe('attempts before a mate that does not fit is thrown away'),
+  reader: reader.optional(),
+});
+
+const rework = entry({
+  does: z.literal('rework'),
+  ...common,
+  buffer,
+  limit: count(1).describe('visits allowed to one part; at the next it is scrapped'),
+  corrects: named(
+    entry({
+      removes: share.describe('share of the deviation from nominal that is removed'),
+      'own-sd': spread.describe('standard deviation of what the rework itself adds'),
+    }),
+  ),
+});
+
+const words = ['work', 'form', 'trim', 'mark', 'gauge', 'assemble', 'rework'] as const;
+
+/** One station. */
+export const station = kinds('does', words, [work, form, trim, mark, gauge, assemble, rework]);
+
+export type StationSpec = z.output<typeof station> & { readonly name: string };
+export type SpecOf<Kind extends StationSpec['does']> = Extract<StationSpec, { does: Kind }>;
+export type ReaderSpec = z.output<typeof reader>;
+export type BreakdownSpec = z.output<typeof breakdown>;
