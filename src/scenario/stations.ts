@@ -9,7 +9,6 @@ const breakdown = entry({
   cycle: word(['resumes', 'restarts', 'scraps']).describe('what becomes of the interrupted cycle'),
 });
 
-/** Where parts that fail a judgement go: on, to scrap, or to a rework station by name. */
 const reader = entry({
   reads: share.describe('chance that a mark that took is read'),
   unread: z
@@ -25,8 +24,12 @@ const common = {
   to: name.describe('the next station, or "good" for finished goods'),
   breakdown: breakdown.optional(),
 };
+const PLACES = 'expected a whole number of places, or unlimited';
 const buffer = z
-  .union([count(0), word(['unlimited'])])
+  .union([
+    word(['unlimited']),
+    z.int({ error: PLACES }).min(0, { error: PLACES }),
+  ])
   .describe('places for parts waiting in front of the station');
 
 const setting = entry({

@@ -1,0 +1,99 @@
+import type { Measure } from '../line/measures.ts';
+import { MEASURES, type MeasureKey } from '../line/measures.ts';
+import type { Outcome } from '../line/outcome.ts';
+import { STATES, type State } from '../line/state.ts';
+import type { Estimate } from '../statistics/estimate.ts';
+import { meanInterval } from '../statistics/mean-interval.ts';
+
+/** Coverage of every interval. */
+export const LEVEL = 0.95;
+
+export type Verdict = 'better' | 'worse' | 'undecided';
+
+/** One policy under one measure. */
+export interface Row {
+  readonly policy: string;
+  readonly estimate: Estimate;
+  /** Paired difference to the first policy; null for the first policy itself. */
+  readonly difference: Estimate | null;
+  /** Null for the first policy, and where one seed gives no interval. */
+  readonly verdict: Verdict | null;
+}
+
+export interface MeasureComparison {
+  readonly measure: Measure;
+  readonly rows: readonly Row[];
+}
+
+/** What many runs say of the policies. Every difference interval holds together with all the others at LEVEL. */
+export interface Comparison {
+  readonly policies: readonly string[];
+  readonly baseline: string;
+  readonly seeds: number;
+  readonly comparisons: number;
+  /** Only the measures that the runs give a value for. */
+  readonly measures: readonly MeasureComparison[];
+  /** Mean share of the counted time by policy, station and state. */
+  readonly stateShares: Readonly<Record<string, Readonly<Record<string, Readonly<Record<State, number>>>>>>;
+}
+
+/** Better or worse only when the whole interval lies on one side of zero. */
+function verdictOf(difference: Estimate, better: Measure['better']): Verdict | null {
+  if (difference.lower === null || difference.upper === null) return null;
+  if (difference.lower > 0) return better === 'higher' ? 'better' : 'worse';
+  if (difference.upper < 0) return better === 'higher' ? 'worse' : 'better';
+  return 'undecided';
+}
+
+function values(outcomes: readonly Outcome[], key: MeasureKey): number[] {
+  return outcomes.map((outcome) => outcome.measures[key]).filter((value) => value !== null);
+}
+
+function meanShares(outcomes: readonly Outcome[]): Record<string, Record<State, number>> {
+  const shares: Record<string, Record<State, number>> = {};
+  for (const station of Object.keys(outcomes[0]!.stateShares)) {
+    const mean = (state: State) =>
+      outcomes.reduce((sum, { stateShares }) => sum + stateShares[station]![state], 0) / outcomes.length;
+    shares[station] = Object.fromEntries(STATES.map((state) => [state, mean(state)])) as Record<State, number>;
+  }
+  return shares;
+}
+
+/**
+ * Compares policies by their outcomes, which must hold every policy under the same seeds, in order of seed.
+ * @param policies names in the scenario's order; the first is the one the others are compared with
+ */
+export function compare(policies: readonly string[], outcomes: readonly Outcome[]): Comparison {
+  const baseline = policies[0]!;
+  const byPolicy = new Map(policies.map((name) => [name, outcomes.filter(({ policy }) => policy === name)]));
+  const base = byPolicy.get(baseline)!;
+  const judged = MEASURES.filter(({ key }) => policies.some((name) => values(byPolicy.get(name)!, key).length > 0));
+  const comparisons = Math.max(1, (policies.length - 1) * judged.length);
+
+  const rowOf = (measure: (typeof MEASURES)[number], policy: string): Row | null => {
+    const own = byPolicy.get(policy)!;
+    const found = values(own, measure.key);
+    if (found.length === 0) return null;
+    const estimate = meanInterval(found, LEVEL);
+    if (policy === baseline) return { policy, estimate, difference: null, verdict: null };
+    const paired = own.flatMap((outcome, i) => {
+      const one = outcome.measures[measure.key];
+      const other = base[i]!.measures[measure.key];
+      return one === null || other === null ? [] : [one - other];
+    });
+    const difference = paired.length > 0 ? meanInterval(paired, LEVEL, comparisons) : null;
+    return { policy, estimate, difference, verdict: difference && verdictOf(difference, measure.better) };
+  };
+
+  return {
+    policies,
+    baseline,
+    seeds: base.length,
+    comparisons,
+    measures: judged.map((measure) => ({
+      measure,
+      rows: policies.map((policy) => rowOf(measure, policy)).filter((row) => row !== null),
+    })),
+    stateShares: Object.fromEntries(policies.map((name) => [name, meanShares(byPolicy.get(name)!)])),
+  };
+}

@@ -1,0 +1,88 @@
+/** What was counted on the line between the end of the warm-up and the end of the run. */
+export interface Counts {
+  /** Length of that window, s. */
+  readonly window: number;
+  readonly started: number;
+  readonly good: number;
+  readonly scrapped: number;
+  /** Parts sent to a rework station for the first time. */
+  readonly reworked: number;
+  readonly firstAttempts: number;
+  readonly firstFits: number;
+  /** Integral of the number of parts in the line over the window, part-seconds. */
+  readonly partSeconds: number;
+  /** Sum over good parts leaving in the window of the time since they were started, s. */
+  readonly leadSeconds: number;
+}
+
+/** One measure: its key is the same in code, JSON and CSV and ends in its unit where it has one. */
+export interface Measure {
+  readonly key: string;
+  readonly name: string;
+  /** Unit it is shown in, and the factor from the keyed unit to it. */
+  readonly shown: { readonly unit: string; readonly factor: number };
+  readonly better: 'higher' | 'lower';
+  readonly meaning: string;
+  /** Undefined where the run gives no value, such as a fit rate without assembly. */
+  readonly of: (counts: Counts) => number | undefined;
+}
+
+function over(part: number, whole: number): number | undefined {
+  return whole > 0 ? part / whole : undefined;
+}
+
+/** The measures, each defined here and nowhere else. */
+export const MEASURES = [
+  {
+    key: 'throughput_per_h',
+    name: 'throughput',
+    shown: { unit: 'good /h', factor: 1 },
+    better: 'higher',
+    meaning: 'good assemblies leaving the line, per hour',
+    of: ({ good, window }) => (good / window) * 3600,
+  },
+  {
+    key: 'scrap_rate',
+    name: 'scrap rate',
+    shown: { unit: '%', factor: 100 },
+    better: 'lower',
+    // ISO 22400-2:2014, scrap ratio SQ/PQ, taken over parts started.
+    meaning: 'parts scrapped / parts started',
+    of: ({ scrapped, started }) => over(scrapped, started),
+  },
+  {
+    key: 'fit_rate',
+    name: 'fit rate',
+    shown: { unit: '%', factor: 100 },
+    better: 'higher',
+    meaning: 'parts that fit at their first attempt / first attempts at assembly',
+    of: ({ firstFits, firstAttempts }) => over(firstFits, firstAttempts),
+  },
+  {
+    key: 'rework_rate',
+    name: 'rework rate',
+    shown: { unit: '%', factor: 100 },
+    better: 'lower',
+    // ISO 22400-2:2014, rework ratio RQ/PQ, taken over parts started.
+    meaning: 'parts sent to rework at least once / parts started',
+    of: ({ reworked, started }) => over(reworked, started),
+  },
+  {
+    key: 'work_in_progress_parts',
+    name: 'work in progress',
+    shown: { unit: 'parts', factor: 1 },
+    better: 'lower',
+    meaning: 'mean number of parts in the line, from the loading of their sheet on',
+    of: ({ partSeconds, window }) => partSeconds / window,
+  },
+  {
+    key: 'lead_time_s',
+    name: 'lead time',
+    shown: { unit: 'min', factor: 1 / 60 },
+    better: 'lower',
+    meaning: 'mean time from the loading of its sheet to leaving as good',
+    of: ({ leadSeconds, good }) => over(leadSeconds, good),
+  },
+] as const satisfies readonly Measure[];
+
+export type MeasureKey = (typeof MEASURES)[number]['key'];

@@ -1,0 +1,26 @@
+import type { MeasureKey } from './measures.ts';
+import type { State } from './state.ts';
+
+/** What one run of one policy under one seed gave. Plain data. */
+export interface Outcome {
+  readonly policy: string;
+  readonly seed: number;
+  /** Null where the run gives no value. */
+  readonly measures: Readonly<Record<MeasureKey, number | null>>;
+  /** For each station, the share of the counted time in each state. */
+  readonly stateShares: Readonly<Record<string, Readonly<Record<State, number>>>>;
+  /** For each limited stock, the share of the counted time with nothing on hand. */
+  readonly stockOutShares: Readonly<Record<string, number>>;
+  readonly counts: {
+    readonly started: number;
+    readonly good: number;
+    readonly scrapped: number;
+    readonly firstAttempts: number;
+    readonly firstFits: number;
+    readonly tight: number;
+    readonly loose: number;
+    readonly unread: number;
+  };
+  /** Events that happened, warm-up included. */
+  readonly events: number;
+}
