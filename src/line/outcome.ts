@@ -15,6 +15,7 @@ export interface Outcome {
     readonly started: number;
     readonly good: number;
     readonly scrapped: number;
+    readonly reworked: number;
     readonly firstAttempts: number;
     readonly firstFits: number;
     readonly tight: number;

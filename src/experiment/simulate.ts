@@ -1,0 +1,99 @@
+import { disturb } from '../disturbance/disturb.ts';
+import { buildLine } from '../line/build-line.ts';
+import { Controls } from '../line/controls.ts';
+import type { Line } from '../line/line.ts';
+import { MEASURES, type MeasureKey } from '../line/measures.ts';
+import type { Outcome } from '../line/outcome.ts';
+import { selfCheck } from '../line/self-check.ts';
+import { refuseStandstill } from '../line/standstill.ts';
+import { STATES, type State } from '../line/state.ts';
+import type { Tally } from '../line/tally.ts';
+import { follow } from '../policy/responses.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+
+/** The counts at one moment, to be taken from those at the end. */
+interface Snapshot {
+  readonly tally: Tally;
+  readonly seconds: ReadonlyMap<string, Float64Array>;
+  readonly outSeconds: ReadonlyMap<string, number>;
+}
+
+function snapshot(line: Line): Snapshot {
+  const seconds = new Map<string, Float64Array>();
+  for (const [name, station] of line.stations) {
+    station.settle();
+    seconds.set(name, station.seconds.slice());
+  }
+  const limited = [...line.stocks].filter(([, stock]) => stock.limited);
+  return {
+    tally: line.tally.copy(line.calendar.now),
+    seconds,
+    outSeconds: new Map(limited.map(([name, stock]) => [name, stock.outSeconds()])),
+  };
+}
+
+/** A line under a policy and with its disturbances, ready to run. */
+export function prepare(scenario: Scenario, policy: string, seed: number): Line {
+  const chosen = scenario.policies.find(({ name }) => name === policy);
+  if (!chosen) throw new RangeError(`the scenario has no policy "${policy}"`);
+  const line = buildLine(scenario, seed);
+  follow(chosen.responses, new Controls(line));
+  disturb(line, scenario.disturbances);
+  line.start();
+  return line;
+}
+
+/**
+ * One run. Counting covers what happens after the warm-up up to and including the end: an event at exactly the
+ * end counts, one at exactly the end of the warm-up does not. Parts still in the line at the end count as
+ * started and in progress, not as good or scrap.
+ * @throws StandstillError, EndlessLoopError, SelfCheckError
+ */
+export function simulate(scenario: Scenario, policy: string, seed: number): Outcome {
+  const { warmUp, length } = scenario.run;
+  const line = prepare(scenario, policy, seed);
+  line.calendar.run(warmUp);
+  const from = snapshot(line);
+  line.calendar.run(warmUp + length);
+  refuseStandstill(line);
+  selfCheck(line);
+  return outcome(policy, seed, length, line, from, snapshot(line));
+}
+
+function outcome(policy: string, seed: number, window: number, line: Line, from: Snapshot, to: Snapshot): Outcome {
+  const between = (key: keyof Omit<Tally, 'advance' | 'copy' | 'inLine'>) => to.tally[key] - from.tally[key];
+  const counts = {
+    started: between('started'),
+    good: between('good'),
+    scrapped: between('scrapped'),
+    reworked: between('reworked'),
+    firstAttempts: between('firstAttempts'),
+    firstFits: between('firstFits'),
+    tight: between('tight'),
+    loose: between('loose'),
+    unread: between('unread'),
+  };
+  const counted = { ...counts, window, partSeconds: between('partSeconds'), leadSeconds: between('leadSeconds') };
+  const shares = (name: string) => {
+    const own = to.seconds.get(name)!;
+    const before = from.seconds.get(name)!;
+    return Object.fromEntries(STATES.map((state, i) => [state, (own[i]! - before[i]!) / window]));
+  };
+  return {
+    policy,
+    seed,
+    measures: Object.fromEntries(MEASURES.map(({ key, of }) => [key, of(counted) ?? null])) as Record<
+      MeasureKey,
+      number | null
+    >,
+    stateShares: Object.fromEntries([...line.stations.keys()].map((name) => [name, shares(name)])) as Record<
+      string,
+      Record<State, number>
+    >,
+    stockOutShares: Object.fromEntries(
+      [...to.outSeconds].map(([name, seconds]) => [name, (seconds - from.outSeconds.get(name)!) / window]),
+    ),
+    counts,
+    events: line.calendar.events,
+  };
+}

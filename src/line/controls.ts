@@ -1,0 +1,112 @@
+import { type Law, samplerOf } from '../kernel/distributions/index.ts';
+import { standardNormal } from '../kernel/distributions/normal.ts';
+import type { Actor } from '../kernel/calendar.ts';
+import type { Line } from './line.ts';
+
+/** A reading as a policy sees it. */
+export interface Reading {
+  readonly value: number;
+  readonly nominal: number;
+  /** What the policy had added to the setting when the part was formed; null when its mark could not be read. */
+  readonly adjustedThen: number | null;
+}
+
+/** What can be watched for, one yes or no at a time. */
+export type Sight = 'misfits' | 'off-limits' | 'unread';
+
+/**
+ * All that a policy may see and do. True dimensions, the luck of parts and what disturbs the line are out of
+ * reach. Stations, settings and features are called by their names in the scenario.
+ */
+export class Controls implements Actor {
+  readonly #line: Line;
+  readonly #me: number;
+  readonly #due: (() => void)[] = [];
+
+  constructor(line: Line) {
+    this.#line = line;
+    this.#me = line.calendar.enter(this);
+  }
+
+  /** The present time, s. */
+  get now(): number {
+    return this.#line.calendar.now;
+  }
+
+  /** Draws from `law` with a stream of the policy's own. */
+  sampler(law: Law, purpose: string): () => number {
+    return samplerOf(law, this.#line.streams.of(`policy/${purpose}`));
+  }
+
+  /** Calls `then` in `delay` seconds. */
+  after(delay: number, then: () => void): void {
+    this.#line.calendar.schedule(this.now + delay, this.#me, 0, this.#due.push(then) - 1);
+  }
+
+  happen(_code: number, stamp: number): void {
+    const then = this.#due[stamp]!;
+    delete this.#due[stamp];
+    then();
+  }
+
+  /** Tells of each attempt, judgement or reading attempt at a station whether it went wrong. */
+  onSight(station: string, sight: Sight, tell: (wrong: boolean) => void): void {
+    const gauge = this.#line.gauges.get(station);
+    const assembly = this.#line.assemblies.get(station);
+    if (sight === 'misfits') assembly!.fitListeners.push(tell);
+    else if (sight === 'off-limits') gauge!.judgementListeners.push(tell);
+    else (gauge ?? assembly)!.reader!.listeners.push(tell);
+  }
+
+  /** Tells of each reading of a feature, wherever it is gauged. */
+  onReading(feature: string, setting: string, tell: (reading: Reading) => void): void {
+    const { remembered } = this.#line.settings.get(setting)!;
+    for (const gauge of this.#line.gauges.values()) {
+      gauge.readingListeners.push((of, value, row) => {
+        if (of.spec.name !== feature) return;
+        const adjustedThen = row === null ? null : this.#line.parts.get(row, remembered);
+        tell({ value, nominal: of.spec.nominal, adjustedThen });
+      });
+    }
+  }
+
+  /** Lets the station take nothing new until `release`. */
+  hold(station: string): void {
+    this.#line.stations.get(station)!.hold();
+  }
+
+  release(station: string): void {
+    this.#line.stations.get(station)!.release();
+  }
+
+  /** Ends what disturbs the station's settings or its marks. */
+  fix(station: string): void {
+    for (const it of [...this.#line.curable.get(station)!]) it.cure();
+  }
+
+  /** How much a feature changes per unit of a setting, as designed, mm per unit. */
+  gain(feature: string, setting: string): number {
+    return this.#line.features.get(feature)!.spec.gains?.[setting]?.value ?? 0;
+  }
+
+  /** Sets what is added to a setting's target. */
+  adjust(setting: string, to: number): void {
+    this.#line.settings.get(setting)!.setting.adjusted = to;
+  }
+
+  gaugeEvery(gauge: string, every: number): void {
+    this.#line.gauges.get(gauge)!.every = every;
+  }
+
+  /** Sends rejects of a gauging or assembling station to pass, scrap or a rework station. */
+  sendRejects(station: string, place: string): void {
+    const at = this.#line.gauges.get(station) ?? this.#line.assemblies.get(station)!;
+    at.rejects = this.#line.rejectsTo(place, station);
+  }
+
+  /** Lets an assembling station choose among waiting parts by readings. Times in s, lengths in mm. */
+  match(station: string, how: { among: number; repeatability: number; takes: number }): void {
+    const z = standardNormal(this.#line.streams.of(`policy/match/${station}`));
+    this.#line.assemblies.get(station)!.matching = { ...how, z };
+  }
+}

@@ -1,0 +1,57 @@
+import { standardNormal } from '../kernel/distributions/normal.ts';
+import type { Streams } from '../kernel/streams.ts';
+import type { FeatureSpec } from '../scenario/parts.ts';
+import type { PartTable } from './part-table.ts';
+import type { Setting } from './setting.ts';
+import type { Stock } from './stock.ts';
+
+/** One dimension of the part: where its true value and its reading stand, and how it comes about. */
+export class Feature {
+  readonly spec: FeatureSpec;
+  /** Column of the true value; before the feature is made it holds the part's own deviation. */
+  readonly truth: number;
+  /** Column of the latest reading kept under the part's mark; NaN when there is none. */
+  readonly reading: number;
+  /** Standard deviate that a sheet's parts share. */
+  readonly #sheet: (() => number) | null;
+  readonly #lotTerm: number;
+  readonly #stock: Stock | null;
+  readonly #base: number;
+
+  constructor(spec: FeatureSpec, parts: PartTable, streams: Streams, sheet: Stock | null) {
+    this.spec = spec;
+    const z = (purpose: string) => standardNormal(streams.of(`feature/${spec.name}/${purpose}`));
+    const own = z('own');
+    this.truth = parts.luck(() => spec.ownSd * own());
+    this.reading = parts.column(Number.NaN);
+    this.#sheet = spec.sheetSd > 0 ? z('sheet') : null;
+    this.#stock = spec.lotSd > 0 ? sheet : null;
+    const lot = z('lot');
+    this.#lotTerm = this.#stock ? this.#stock.lotTerm(() => spec.lotSd * lot()) : 0;
+    this.#base = spec.mould === undefined ? spec.nominal : spec.mould * (1 - spec.shrinkage);
+  }
+
+  /** What all parts of a sheet have of this feature, mm: drawn once a sheet. `lot` is the sheet's. */
+  shared(lot: number): number {
+    const sheet = this.#sheet ? this.spec.sheetSd * this.#sheet() : 0;
+    return sheet + (this.#stock ? this.#stock.ofLot(this.#lotTerm, lot) : 0);
+  }
+
+  /** The middle of the feature as designed: nominal, or the mould less the shrinkage, mm. */
+  get base(): number {
+    return this.#base;
+  }
+
+  cavity(i: number): number {
+    return this.spec.cavities?.[i] ?? 0;
+  }
+
+  /** The gain times the deviation of each setting, mm. */
+  response(settings: ReadonlyMap<string, { setting: Setting; deviation: number }>, thickness: number): number {
+    let sum = 0;
+    for (const [name, gain] of Object.entries(this.spec.gains ?? {})) {
+      sum += gain.value * (name === 'thickness' ? thickness : settings.get(name)!.deviation);
+    }
+    return sum;
+  }
+}

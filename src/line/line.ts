@@ -1,0 +1,57 @@
+import { Calendar } from '../kernel/calendar.ts';
+import { Streams } from '../kernel/streams.ts';
+import type { Exit } from './exit.ts';
+import type { Feature } from './features.ts';
+import type { Assemble } from './operations/assemble.ts';
+import type { Gauge } from './operations/gauge.ts';
+import type { Mark } from './operations/mark.ts';
+import { PartTable } from './part-table.ts';
+import type { Rejects } from './rejects.ts';
+import type { Setting } from './setting.ts';
+import type { Station } from './station.ts';
+import type { Stock } from './stock.ts';
+import { Tally } from './tally.ts';
+
+/** Something under way at a station that a fix there ends. */
+export interface Curable {
+  cure(): void;
+}
+
+/** A forming setting with the column that remembers it and the station it belongs to. */
+export interface SettingOnLine {
+  readonly setting: Setting;
+  readonly remembered: number;
+  readonly station: string;
+}
+
+/** A line ready to run: everything the scenario describes, wired together. */
+export class Line {
+  readonly calendar = new Calendar();
+  readonly parts = new PartTable();
+  readonly tally = new Tally();
+  readonly streams: Streams;
+  readonly stations = new Map<string, Station>();
+  readonly stocks = new Map<string, Stock>();
+  readonly settings = new Map<string, SettingOnLine>();
+  readonly features = new Map<string, Feature>();
+  /** Stations again, by what can be asked of them. */
+  readonly gauges = new Map<string, Gauge>();
+  readonly assemblies = new Map<string, Assemble>();
+  readonly marks = new Map<string, Mark>();
+  /** What is wrong at each station that a fix would end. */
+  readonly curable = new Map<string, Set<Curable>>();
+  good!: Exit;
+  scrap!: Exit;
+  /** Where rejects go that are sent to a place by its name: pass, scrap or a rework station; `next` is for pass. */
+  rejectsTo!: (place: string, station: string) => Rejects;
+
+  constructor(seed: number) {
+    this.streams = new Streams(seed);
+  }
+
+  /** Sets every station to work and lets the first orders go out. */
+  start(): void {
+    for (const stock of this.stocks.values()) stock.open();
+    for (const station of this.stations.values()) station.wake();
+  }
+}

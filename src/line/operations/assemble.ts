@@ -1,0 +1,169 @@
+import type { Sampler } from '../../kernel/distributions/distribution.ts';
+import { clearance, margin, type Pair } from '../fit.ts';
+import type { PartTable } from '../part-table.ts';
+import type { Place } from '../place.ts';
+import type { Reader } from '../reader.ts';
+import type { Rejects } from '../rejects.ts';
+import type { Operation, Station } from '../station.ts';
+import type { Stock } from '../stock.ts';
+import type { Tally } from '../tally.ts';
+import type { VisitTime } from '../visit-time.ts';
+
+/** A bought-in mate: where it comes from and how its features are drawn. */
+export interface Mate {
+  readonly stock: Stock;
+  readonly features: readonly { nominal: number; ownSd: number; z: Sampler; lotTerm: number }[];
+}
+
+/** How waiting parts are chosen for the mate in hand: by readings of both. */
+export interface Matching {
+  readonly among: number;
+  readonly repeatability: number;
+  readonly takes: number;
+  readonly z: Sampler;
+}
+
+export interface AssembleParts {
+  readonly time: VisitTime;
+  readonly next: Place;
+  readonly scrap: Place;
+  readonly parts: PartTable;
+  readonly tally: Tally;
+  readonly reader: Reader | null;
+  readonly mates: readonly Mate[];
+  readonly pairs: readonly Pair[];
+  readonly mateTries: number;
+  readonly scrapWithoutMates: boolean;
+}
+
+/** Puts a part and its mates together; the worst pair decides whether they fit. */
+export class Assemble implements Operation {
+  rejects: Rejects;
+  matching: Matching | null = null;
+  readonly reader: Reader | null;
+  /** Told of every attempt: whether it was a misfit. */
+  readonly fitListeners: ((misfit: boolean) => void)[] = [];
+  readonly #on: AssembleParts;
+  readonly #attempted: number;
+  /** True dimensions of the mates in hand, and their readings while matching. */
+  readonly #mate: Float64Array;
+  readonly #mateRead: Float64Array;
+  #inHand = false;
+  #tries = 0;
+  #destined: Place | null = null;
+
+  constructor(on: AssembleParts, rejects: Rejects) {
+    this.#on = on;
+    this.reader = on.reader;
+    this.rejects = rejects;
+    this.#attempted = on.parts.column(0);
+    const features = on.mates.reduce((sum, mate) => sum + mate.features.length, 0);
+    this.#mate = new Float64Array(features);
+    this.#mateRead = new Float64Array(features);
+  }
+
+  get ready(): boolean {
+    return this.#inHand || this.#on.scrapWithoutMates || this.#matesThere();
+  }
+
+  begin(station: Station): boolean {
+    const inbox = station.inbox!;
+    if (inbox.count === 0 || !this.ready) return false;
+    const { time, reader, scrap } = this.#on;
+    this.#destined = null;
+    station.loaded = 1;
+    station.cycle = 0;
+    if (!this.#inHand && !this.#matesThere()) {
+      station.load[0] = inbox.take(0);
+      this.#destined = scrap;
+      return true;
+    }
+    if (!this.#inHand) this.#takeMates();
+    const row = inbox.take(this.matching ? this.#bestOf(inbox) : 0);
+    station.load[0] = row;
+    station.cycle = time.of(row) + (this.matching?.takes ?? 0);
+    if (reader && !reader.read(row)) {
+      const { unread } = reader.spec;
+      if (typeof unread === 'object') station.cycle += unread.byHand;
+      else if (unread === 'scrap') this.#destined = scrap;
+    }
+    return true;
+  }
+
+  finish(station: Station): void {
+    station.outlets[0] = this.#destined ?? this.#attempt(station.load[0]!);
+  }
+
+  #attempt(row: number): Place {
+    const { parts, tally, pairs, mateTries, next } = this.#on;
+    let worst = Number.POSITIVE_INFINITY;
+    let tight = false;
+    for (const pair of pairs) {
+      const gap = clearance(pair, parts.get(row, pair.feature.truth), this.#mate[pair.mate]!);
+      const left = margin(pair, gap);
+      if (left < worst) {
+        worst = left;
+        tight = gap < pair.least;
+      }
+    }
+    const fits = worst >= 0;
+    if (parts.get(row, this.#attempted) === 0) {
+      parts.set(row, this.#attempted, 1);
+      tally.firstAttempts++;
+      if (fits) tally.firstFits++;
+    }
+    for (const listener of this.fitListeners) listener(!fits);
+    if (fits) {
+      this.#inHand = false;
+      return next;
+    }
+    if (tight) tally.tight++;
+    else tally.loose++;
+    if (++this.#tries >= mateTries) this.#inHand = false;
+    return this.rejects(row);
+  }
+
+  #matesThere(): boolean {
+    for (const { stock } of this.#on.mates) if (stock.onHand === 0) return false;
+    return true;
+  }
+
+  #takeMates(): void {
+    let i = 0;
+    for (const { stock, features } of this.#on.mates) {
+      const lot = stock.take();
+      for (const { nominal, ownSd, z, lotTerm } of features) {
+        this.#mate[i++] = nominal + stock.ofLot(lotTerm, lot) + ownSd * z();
+      }
+    }
+    const { matching } = this;
+    if (matching) {
+      for (let k = 0; k < i; k++) this.#mateRead[k] = this.#mate[k]! + matching.repeatability * matching.z();
+    }
+    this.#inHand = true;
+    this.#tries = 0;
+  }
+
+  /** The place in the buffer of the part whose readings promise the widest margin; the oldest of equals. */
+  #bestOf(inbox: { readonly count: number; peek(i: number): number }): number {
+    const { parts, pairs, reader } = this.#on;
+    let best = 0;
+    let widest = Number.NEGATIVE_INFINITY;
+    for (let i = 0; i < Math.min(inbox.count, this.matching!.among); i++) {
+      const row = inbox.peek(i);
+      const known = reader === null || reader.canRead(row);
+      let worst = Number.POSITIVE_INFINITY;
+      for (const pair of pairs) {
+        const reading = known ? parts.get(row, pair.feature.reading) : Number.NaN;
+        // A part without a reading is taken to be as designed.
+        const size = Number.isNaN(reading) ? pair.feature.spec.nominal : reading;
+        worst = Math.min(worst, margin(pair, clearance(pair, size, this.#mateRead[pair.mate]!)));
+      }
+      if (worst > widest) {
+        widest = worst;
+        best = i;
+      }
+    }
+    return best;
+  }
+}

@@ -1,0 +1,76 @@
+import type { Sampler } from '../../kernel/distributions/distribution.ts';
+import { standardNormal } from '../../kernel/distributions/normal.ts';
+import type { Streams } from '../../kernel/streams.ts';
+import type { SpecOf } from '../../scenario/stations.ts';
+import type { StockSpec } from '../../scenario/stocks.ts';
+import type { Feature } from '../features.ts';
+import type { Setting } from '../setting.ts';
+import type { Station } from '../station.ts';
+import { Source, type SourceParts } from './source.ts';
+
+interface Controlled {
+  readonly setting: Setting;
+  /** Column that remembers what a policy had added when the part was formed. */
+  readonly remembered: number;
+  readonly cycleSd: number;
+  readonly z: Sampler;
+  deviation: number;
+}
+
+/**
+ * Forms a sheet into several parts. They share the sheet's thickness, its lot's terms and the settings of the
+ * cycle, which count as they are when the sheet is loaded, and differ by cavity and by their own variation.
+ */
+export class Form extends Source {
+  readonly #features: readonly Feature[];
+  readonly #settings = new Map<string, Controlled>();
+  readonly #heating: number;
+  readonly #thickness: { nominal: number; ownSd: number; lotTerm: number; z: Sampler } | null = null;
+  readonly #here: string;
+
+  constructor(
+    on: SourceParts,
+    spec: SpecOf<'form'> & { readonly name: string },
+    sheet: StockSpec,
+    settings: ReadonlyMap<string, { setting: Setting; remembered: number }>,
+    features: readonly Feature[],
+    streams: Streams,
+  ) {
+    super(on, spec.perSheet);
+    this.#features = features;
+    this.#here = spec.name;
+    this.#heating = spec.heating?.value ?? 0;
+    for (const { name, cycleSd } of spec.settings ?? []) {
+      const z = standardNormal(streams.of(`setting/${name}/cycle`));
+      this.#settings.set(name, { ...settings.get(name)!, cycleSd: cycleSd?.value ?? 0, z, deviation: 0 });
+    }
+    if (sheet.thickness) {
+      const { nominal, lotSd, ownSd } = sheet.thickness;
+      const lot = standardNormal(streams.of(`stock/${sheet.name}/thickness/lot`));
+      const z = standardNormal(streams.of(`stock/${sheet.name}/thickness/own`));
+      this.#thickness = { nominal, ownSd, lotTerm: on.stock.lotTerm(() => lotSd * lot()), z };
+    }
+  }
+
+  protected override shape(station: Station, lot: number): void {
+    const { parts, calendar, stock } = this.on;
+    for (const it of this.#settings.values()) {
+      it.deviation = it.setting.deviation(calendar.now) + it.cycleSd * it.z();
+    }
+    const sheet = this.#thickness;
+    // A normal spread could in principle make a sheet of no thickness: keep heating time above zero.
+    const thicker = sheet ? stock.ofLot(sheet.lotTerm, lot) + sheet.ownSd * sheet.z() : 0;
+    if (sheet) station.cycle += this.#heating * Math.max(0, sheet.nominal + thicker);
+    for (const feature of this.#features) {
+      const formed = feature.spec.madeAt === this.#here;
+      const common = feature.shared(lot) + (formed ? feature.base + feature.response(this.#settings, thicker) : 0);
+      for (let i = 0; i < station.loaded; i++) {
+        const row = station.load[i]!;
+        parts.set(row, feature.truth, parts.get(row, feature.truth) + common + feature.cavity(i));
+      }
+    }
+    for (const { setting, remembered } of this.#settings.values()) {
+      for (let i = 0; i < station.loaded; i++) parts.set(station.load[i]!, remembered, setting.adjusted);
+    }
+  }
+}

@@ -1,0 +1,34 @@
+import type { Sampler } from '../../kernel/distributions/distribution.ts';
+import type { Feature } from '../features.ts';
+import type { PartTable } from '../part-table.ts';
+import type { Place } from '../place.ts';
+import type { VisitTime } from '../visit-time.ts';
+import { Work } from './work.ts';
+
+export interface Correction {
+  readonly feature: Feature;
+  readonly removes: number;
+  readonly ownSd: number;
+  readonly z: Sampler;
+}
+
+/** Brings features nearer to nominal and adds a variation of its own. Readings taken before no longer hold. */
+export class Rework extends Work {
+  readonly #parts: PartTable;
+  readonly #corrections: readonly Correction[];
+
+  constructor(time: VisitTime, next: Place, parts: PartTable, corrections: readonly Correction[]) {
+    super(time, next);
+    this.#parts = parts;
+    this.#corrections = corrections;
+  }
+
+  protected override alter(row: number): void {
+    for (const { feature, removes, ownSd, z } of this.#corrections) {
+      const { nominal } = feature.spec;
+      const off = this.#parts.get(row, feature.truth) - nominal;
+      this.#parts.set(row, feature.truth, nominal + off * (1 - removes) + ownSd * z());
+      this.#parts.set(row, feature.reading, Number.NaN);
+    }
+  }
+}

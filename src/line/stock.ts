@@ -1,0 +1,127 @@
+import type { Actor, Calendar } from '../kernel/calendar.ts';
+import { samplerOf } from '../kernel/distributions/index.ts';
+import type { Sampler } from '../kernel/distributions/distribution.ts';
+import type { Streams } from '../kernel/streams.ts';
+import type { StockSpec } from '../scenario/stocks.ts';
+import type { Consumer } from './place.ts';
+
+/**
+ * Bought-in material under an (s,Q) rule: when what is on hand and on order falls to the reorder point, one or
+ * more orders are placed. Each delivery is one lot; lots are used in the order of delivery.
+ */
+export class Stock implements Actor {
+  readonly name: string;
+  readonly limited: boolean;
+  /** Stations that may be waiting for a delivery. */
+  readonly consumers: Consumer[] = [];
+  onHand: number;
+  onOrder = 0;
+  taken = 0;
+  delivered = 0;
+  readonly initial: number;
+  readonly #calendar: Calendar;
+  readonly #me: number;
+  readonly #spec: StockSpec;
+  readonly #leadTime: Sampler | null;
+  /** Lots on hand: their numbers and pieces left, oldest first. */
+  #lots: { lot: number; left: number }[];
+  #nextLot = 1;
+  readonly #lotTerms: { sampler: Sampler; drawn: number[] }[] = [];
+  /** Outages of the supplier under way, and what has to wait for their end. */
+  #outages = 0;
+  #delayed: number[] = [];
+  #outSeconds = 0;
+  #since = 0;
+
+  constructor(spec: StockSpec, calendar: Calendar, streams: Streams) {
+    this.name = spec.name;
+    this.limited = spec.unlimited !== true;
+    this.initial = this.limited ? spec.onHand! : Number.POSITIVE_INFINITY;
+    this.onHand = this.initial;
+    this.#lots = this.initial > 0 ? [{ lot: 0, left: this.initial }] : [];
+    this.#spec = spec;
+    this.#calendar = calendar;
+    this.#me = calendar.enter(this);
+    this.#leadTime = spec.leadTime ? samplerOf(spec.leadTime, streams.of(`stock/${spec.name}/lead-time`)) : null;
+  }
+
+  /** Places the orders that the rule asks for at the start. */
+  open(): void {
+    this.#reorder();
+  }
+
+  /** Lets each lot have a term of its own; returns the number to ask `ofLot` with. */
+  lotTerm(sampler: Sampler): number {
+    return this.#lotTerms.push({ sampler, drawn: [] }) - 1;
+  }
+
+  ofLot(term: number, lot: number): number {
+    const { sampler, drawn } = this.#lotTerms[term]!;
+    // Drawn in the order of lot numbers, so a lot's term does not depend on when it is first used.
+    while (drawn.length <= lot) drawn.push(sampler());
+    return drawn[lot]!;
+  }
+
+  /** Takes one piece, which must be on hand, and returns the number of its lot. */
+  take(): number {
+    const first = this.#lots[0]!;
+    if (!this.limited) {
+      this.taken++;
+      return first.lot;
+    }
+    if (this.onHand === 1) this.#settle();
+    this.onHand--;
+    this.taken++;
+    if (--first.left === 0) this.#lots.shift();
+    this.#reorder();
+    return first.lot;
+  }
+
+  happen(_code: number, lot: number): void {
+    if (this.#outages > 0) this.#delayed.push(lot);
+    else this.#deliver(lot);
+  }
+
+  /** The supplier delivers nothing until as many `supply` calls; what falls due comes then. */
+  cutOff(): void {
+    this.#outages++;
+  }
+
+  supply(): void {
+    if (--this.#outages > 0) return;
+    const due = this.#delayed;
+    this.#delayed = [];
+    for (const lot of due) this.#deliver(lot);
+  }
+
+  /** Seconds with nothing on hand, up to now. */
+  outSeconds(): number {
+    this.#settle();
+    return this.#outSeconds;
+  }
+
+  #reorder(): void {
+    const { reorderAt, order } = this.#spec;
+    if (reorderAt === undefined || order === undefined || !this.#leadTime) return;
+    while (this.onHand + this.onOrder <= reorderAt) {
+      this.onOrder += order;
+      this.#calendar.schedule(this.#calendar.now + this.#leadTime(), this.#me, 0, this.#nextLot++);
+    }
+  }
+
+  #deliver(lot: number): void {
+    const pieces = this.#spec.order!;
+    this.#settle();
+    this.onOrder -= pieces;
+    this.onHand += pieces;
+    this.delivered += pieces;
+    this.#lots.push({ lot, left: pieces });
+    for (const station of this.consumers) station.wake();
+  }
+
+  #settle(): void {
+    const now = this.#calendar.now;
+    if (this.onHand === 0) this.#outSeconds += now - this.#since;
+    this.#since = now;
+  }
+}

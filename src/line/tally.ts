@@ -1,0 +1,34 @@
+/** The running counts of a line, from the start of the run on. */
+export class Tally {
+  started = 0;
+  good = 0;
+  scrapped = 0;
+  reworked = 0;
+  firstAttempts = 0;
+  firstFits = 0;
+  tight = 0;
+  loose = 0;
+  unread = 0;
+  /** Sum over good parts of the time from start to leaving, s. */
+  leadSeconds = 0;
+  /** The same over all parts that left. */
+  stayedSeconds = 0;
+  /** Integral of the number of parts in the line, up to the last change. */
+  partSeconds = 0;
+  #since = 0;
+
+  get inLine(): number {
+    return this.started - this.good - this.scrapped;
+  }
+
+  /** Brings the integral up to `now`; called before every change of the number of parts. */
+  advance(now: number): void {
+    this.partSeconds += this.inLine * (now - this.#since);
+    this.#since = now;
+  }
+
+  copy(now: number): Tally {
+    this.advance(now);
+    return Object.assign(new Tally(), this);
+  }
+}
