@@ -54,7 +54,10 @@ function meanShares(outcomes: readonly Outcome[]): Record<string, Record<State, 
   for (const station of Object.keys(outcomes[0]!.stateShares)) {
     const mean = (state: State) =>
       outcomes.reduce((sum, { stateShares }) => sum + stateShares[station]![state], 0) / outcomes.length;
-    shares[station] = Object.fromEntries(STATES.map((state) => [state, mean(state)])) as Record<State, number>;
+    shares[station] = Object.fromEntries(STATES.map((state) => [state, mean(state)])) as Record<
+      State,
+      number
+    >;
   }
   return shares;
 }
@@ -67,7 +70,9 @@ export function compare(policies: readonly string[], outcomes: readonly Outcome[
   const baseline = policies[0]!;
   const byPolicy = new Map(policies.map((name) => [name, outcomes.filter(({ policy }) => policy === name)]));
   const base = byPolicy.get(baseline)!;
-  const judged = MEASURES.filter(({ key }) => policies.some((name) => values(byPolicy.get(name)!, key).length > 0));
+  const judged = MEASURES.filter(({ key }) =>
+    policies.some((name) => values(byPolicy.get(name)!, key).length > 0),
+  );
   const comparisons = Math.max(1, (policies.length - 1) * judged.length);
 
   const rowOf = (measure: (typeof MEASURES)[number], policy: string): Row | null => {

@@ -60,7 +60,14 @@ export function simulate(scenario: Scenario, policy: string, seed: number): Outc
   return outcome(policy, seed, length, line, from, snapshot(line));
 }
 
-function outcome(policy: string, seed: number, window: number, line: Line, from: Snapshot, to: Snapshot): Outcome {
+function outcome(
+  policy: string,
+  seed: number,
+  window: number,
+  line: Line,
+  from: Snapshot,
+  to: Snapshot,
+): Outcome {
   const between = (key: keyof Omit<Tally, 'advance' | 'copy' | 'inLine'>) => to.tally[key] - from.tally[key];
   const counts = {
     started: between('started'),
@@ -73,7 +80,12 @@ function outcome(policy: string, seed: number, window: number, line: Line, from:
     loose: between('loose'),
     unread: between('unread'),
   };
-  const counted = { ...counts, window, partSeconds: between('partSeconds'), leadSeconds: between('leadSeconds') };
+  const counted = {
+    ...counts,
+    window,
+    partSeconds: between('partSeconds'),
+    leadSeconds: between('leadSeconds'),
+  };
   const shares = (name: string) => {
     const own = to.seconds.get(name)!;
     const before = from.seconds.get(name)!;

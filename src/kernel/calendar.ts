@@ -49,7 +49,8 @@ export class Calendar {
 
   /** Puts down an event for actor number `who` at `time` (s, not before now). `code` is 0 to 7. */
   schedule(time: number, who: number, code: number, stamp: number): void {
-    if (!(time >= this.now)) throw new RangeError(`an event at ${time} s cannot be scheduled at ${this.now} s`);
+    if (!(time >= this.now))
+      throw new RangeError(`an event at ${time} s cannot be scheduled at ${this.now} s`);
     if (this.#size === this.#times.length) this.#grow();
     const times = this.#times;
     const orders = this.#orders;

@@ -65,7 +65,8 @@ class Builder {
     const { calendar, parts } = this.line;
     const station = new Station(spec.name, calendar, spec.does === 'form' ? spec.perSheet : 1);
     station.scrap = this.line.scrap;
-    if ('buffer' in spec && spec.buffer !== undefined) station.inbox = new Buffer(station, capacityOf(spec.buffer));
+    if ('buffer' in spec && spec.buffer !== undefined)
+      station.inbox = new Buffer(station, capacityOf(spec.buffer));
     this.line.stations.set(spec.name, station);
     this.line.curable.set(spec.name, new Set());
     if (spec.does !== 'form') return;
@@ -159,7 +160,14 @@ class Builder {
   private form(spec: SpecOf<'form'> & { readonly name: string }): Form {
     const { settings, features, streams } = this.line;
     const sheet = this.scenario.stocks.find(({ name }) => name === spec.takes)!;
-    return new Form(this.sourceParts(spec, spec.takes), spec, sheet, settings, [...features.values()], streams);
+    return new Form(
+      this.sourceParts(spec, spec.takes),
+      spec,
+      sheet,
+      settings,
+      [...features.values()],
+      streams,
+    );
   }
 
   private reader(spec: SpecOf<'gauge' | 'assemble'> & { readonly name: string }): Reader | null {
@@ -178,7 +186,16 @@ class Builder {
     }));
     const rejects = this.line.rejectsTo(spec.offLimits, spec.name);
     const next = this.place(spec.to);
-    const gauge = new Gauge(this.time(spec), next, scrap, parts, spec.every, rejects, this.reader(spec), gaugings);
+    const gauge = new Gauge(
+      this.time(spec),
+      next,
+      scrap,
+      parts,
+      spec.every,
+      rejects,
+      this.reader(spec),
+      gaugings,
+    );
     this.line.gauges.set(spec.name, gauge);
     return gauge;
   }

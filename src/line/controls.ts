@@ -1,6 +1,6 @@
+import type { Actor } from '../kernel/calendar.ts';
 import { type Law, samplerOf } from '../kernel/distributions/index.ts';
 import { standardNormal } from '../kernel/distributions/normal.ts';
-import type { Actor } from '../kernel/calendar.ts';
 import type { Line } from './line.ts';
 
 /** A reading as a policy sees it. */
@@ -105,7 +105,7 @@ export class Controls implements Actor {
   }
 
   /** Lets an assembling station choose among waiting parts by readings. Times in s, lengths in mm. */
-  match(station: string, how: { among: number; repeatability: number; takes: number }): void {
+  match(station: string, how: { among: number; guard: number; repeatability: number; takes: number }): void {
     const z = standardNormal(this.#line.streams.of(`policy/match/${station}`));
     this.#line.assemblies.get(station)!.matching = { ...how, z };
   }

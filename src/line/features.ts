@@ -47,7 +47,10 @@ export class Feature {
   }
 
   /** The gain times the deviation of each setting, mm. */
-  response(settings: ReadonlyMap<string, { setting: Setting; deviation: number }>, thickness: number): number {
+  response(
+    settings: ReadonlyMap<string, { setting: Setting; deviation: number }>,
+    thickness: number,
+  ): number {
     let sum = 0;
     for (const [name, gain] of Object.entries(this.spec.gains ?? {})) {
       sum += gain.value * (name === 'thickness' ? thickness : settings.get(name)!.deviation);

@@ -14,7 +14,14 @@ export class Reader {
   readonly #again: Stream;
   readonly #marked: number;
 
-  constructor(spec: ReaderSpec, station: string, parts: PartTable, streams: Streams, marked: number, tally: Tally) {
+  constructor(
+    spec: ReaderSpec,
+    station: string,
+    parts: PartTable,
+    streams: Streams,
+    marked: number,
+    tally: Tally,
+  ) {
     this.spec = spec;
     this.#parts = parts;
     this.#tally = tally;

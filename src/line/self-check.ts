@@ -44,6 +44,10 @@ export function selfCheck(line: Line): void {
   equal('parts in the line = parts on stations and in buffers', rows, held);
   for (const stock of line.stocks.values()) {
     if (!stock.limited) continue;
-    equal(`stock "${stock.name}": initial + delivered = on hand + taken`, stock.initial + stock.delivered, stock.onHand + stock.taken);
+    equal(
+      `stock "${stock.name}": initial + delivered = on hand + taken`,
+      stock.initial + stock.delivered,
+      stock.onHand + stock.taken,
+    );
   }
 }

@@ -19,7 +19,8 @@ export class Setting {
   /** Actual minus design value at `now`, without the variation from cycle to cycle. */
   deviation(now: number): number {
     let sum = this.adjusted;
-    for (const { begun, by, ramp } of this.upsets) sum += by * (ramp > 0 ? Math.min(1, (now - begun) / ramp) : 1);
+    for (const { begun, by, ramp } of this.upsets)
+      sum += by * (ramp > 0 ? Math.min(1, (now - begun) / ramp) : 1);
     return sum;
   }
 }

@@ -1,14 +1,17 @@
 import { Buffer } from './buffer.ts';
 import type { Line } from './line.ts';
 import type { Place } from './place.ts';
-import type { Station } from './station.ts';
 import { BLOCKED } from './state.ts';
+import type { Station } from './station.ts';
 
 /** Stations wait for each other in a circle: nothing among them will ever move again. */
 export class StandstillError extends Error {
   constructor(circle: readonly Station[]) {
     const closed = Math.max(...circle.map((station) => station.since));
-    const waits = circle.map((station, i) => `"${station.name}" waits for room in front of "${circle[(i + 1) % circle.length]!.name}"`);
+    const waits = circle.map(
+      (station, i) =>
+        `"${station.name}" waits for room in front of "${circle[(i + 1) % circle.length]!.name}"`,
+    );
     super(
       `the line came to a standstill at ${closed} s: ${waits.join(', ')}. Give one of these stations a larger buffer (for rework, "buffer: unlimited")`,
     );

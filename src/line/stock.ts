@@ -1,6 +1,6 @@
 import type { Actor, Calendar } from '../kernel/calendar.ts';
-import { samplerOf } from '../kernel/distributions/index.ts';
 import type { Sampler } from '../kernel/distributions/distribution.ts';
+import { samplerOf } from '../kernel/distributions/index.ts';
 import type { Streams } from '../kernel/streams.ts';
 import type { StockSpec } from '../scenario/stocks.ts';
 import type { Consumer } from './place.ts';
@@ -42,7 +42,9 @@ export class Stock implements Actor {
     this.#spec = spec;
     this.#calendar = calendar;
     this.#me = calendar.enter(this);
-    this.#leadTime = spec.leadTime ? samplerOf(spec.leadTime, streams.of(`stock/${spec.name}/lead-time`)) : null;
+    this.#leadTime = spec.leadTime
+      ? samplerOf(spec.leadTime, streams.of(`stock/${spec.name}/lead-time`))
+      : null;
   }
 
   /** Places the orders that the rule asks for at the start. */

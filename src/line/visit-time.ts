@@ -1,5 +1,5 @@
-import { type Law, samplerOf } from '../kernel/distributions/index.ts';
 import type { Sampler } from '../kernel/distributions/distribution.ts';
+import { type Law, samplerOf } from '../kernel/distributions/index.ts';
 import type { Streams } from '../kernel/streams.ts';
 import type { PartTable } from './part-table.ts';
 

@@ -1,6 +1,7 @@
 import type { Install } from './install.ts';
 
-/** Chooses for each mate in hand, among waiting parts, the one whose readings promise the widest margin. */
+/** Chooses for each mate in hand, among waiting parts, the hardest one that its readings still promise to fit. */
 export const match: Install<'match'> = (spec, controls) => {
-  controls.match(spec.at, { among: spec.among, repeatability: spec.mateRepeatability, takes: spec.takes });
+  const { at, among, guard, mateRepeatability, takes } = spec;
+  controls.match(at, { among, guard, repeatability: mateRepeatability, takes });
 };

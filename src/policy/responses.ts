@@ -18,5 +18,6 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
 /** Puts the responses of a policy to work in their order: where two set the same thing, the later one holds. */
 export function follow(responses: readonly ResponseSpec[], controls: Controls): void {
   // Each response meets the installer of its own kind, which the type checker cannot follow.
-  for (const spec of responses) (installers[spec.do] as (spec: ResponseSpec, controls: Controls) => void)(spec, controls);
+  for (const spec of responses)
+    (installers[spec.do] as (spec: ResponseSpec, controls: Controls) => void)(spec, controls);
 }

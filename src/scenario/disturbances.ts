@@ -20,6 +20,10 @@ const marks = entry({ disturbs: z.literal('marks'), station: name, 'takes-hold':
 const stoppage = entry({ disturbs: z.literal('station'), station: name, ...when });
 
 /** One disturbance. */
-export const disturbance = kinds('disturbs', ['setting', 'supplier', 'marks', 'station'], [setting, supplier, marks, stoppage]);
+export const disturbance = kinds(
+  'disturbs',
+  ['setting', 'supplier', 'marks', 'station'],
+  [setting, supplier, marks, stoppage],
+);
 
 export type DisturbanceSpec = z.output<typeof disturbance> & { readonly name: string };

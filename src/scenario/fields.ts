@@ -1,6 +1,14 @@
 import { z } from 'zod';
 import { suggestion } from './nearest.ts';
-import { type Dimension, exampleOf, NUMBER_PATTERN, nameOf, readQuantity, readRatio, unitsOf } from './units.ts';
+import {
+  type Dimension,
+  exampleOf,
+  NUMBER_PATTERN,
+  nameOf,
+  readQuantity,
+  readRatio,
+  unitsOf,
+} from './units.ts';
 
 /** `lead-time` in the file is `leadTime` in the program. */
 type CamelKey<Key> = Key extends `${infer Head}-${infer Tail}` ? `${Head}${Capitalize<CamelKey<Tail>>}` : Key;
@@ -8,7 +16,9 @@ type CamelKeys<T> = { readonly [Key in keyof T as CamelKey<Key>]: T[Key] };
 
 export function camelKeys<T extends object>(object: T): CamelKeys<T> {
   const camel = (key: string) => key.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
-  return Object.fromEntries(Object.entries(object).map(([key, value]) => [camel(key), value])) as CamelKeys<T>;
+  return Object.fromEntries(
+    Object.entries(object).map(([key, value]) => [camel(key), value]),
+  ) as CamelKeys<T>;
 }
 
 /** A mapping with these keys and no others. */
@@ -20,7 +30,9 @@ export function entry<Shape extends z.ZodRawShape>(shape: Shape) {
         if (issue.code === 'unrecognized_keys') {
           return issue.keys.map((key) => `unknown key "${key}"${suggestion(key, known)}`).join('\n');
         }
-        return issue.code === 'invalid_type' ? `expected a mapping with the keys ${known.join(', ')}` : undefined;
+        return issue.code === 'invalid_type'
+          ? `expected a mapping with the keys ${known.join(', ')}`
+          : undefined;
       },
     })
     .transform(camelKeys);
@@ -75,8 +87,14 @@ export const rate = quantity('rate', positive);
 
 /** A value of whatever dimension, kept with that dimension: forming settings are temperatures, pressures or times. */
 export const measured = z
-  .union([z.string(), z.number()], { error: 'expected a value with its unit, such as 150 °C, 80 kPa or 12 s' })
-  .meta({ type: 'string', anyOf: undefined, description: 'a value with its unit, such as 150 °C, 80 kPa or 12 s' })
+  .union([z.string(), z.number()], {
+    error: 'expected a value with its unit, such as 150 °C, 80 kPa or 12 s',
+  })
+  .meta({
+    type: 'string',
+    anyOf: undefined,
+    description: 'a value with its unit, such as 150 °C, 80 kPa or 12 s',
+  })
   .transform((given, context) => {
     const read = readQuantity(String(given));
     if (read) return read;
@@ -122,11 +140,9 @@ export const name = z
   .regex(/^[^\d\s]/, { error: 'expected a name that does not start with a digit' });
 
 /** One of several mappings, told apart by the word under `key`. */
-export function kinds<const Options extends readonly [z.core.$ZodTypeDiscriminable, ...z.core.$ZodTypeDiscriminable[]]>(
-  key: string,
-  words: readonly string[],
-  options: Options,
-) {
+export function kinds<
+  const Options extends readonly [z.core.$ZodTypeDiscriminable, ...z.core.$ZodTypeDiscriminable[]],
+>(key: string, words: readonly string[], options: Options) {
   return z.discriminatedUnion(key, options, {
     error: (issue) => {
       const given = (issue.input as Record<string, unknown> | null)?.[key];

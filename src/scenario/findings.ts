@@ -33,7 +33,8 @@ function findingsOf(issue: Issue, raw: unknown, base: Path): Finding[] {
       }));
     default: {
       const key = path.at(-1);
-      const message = at === undefined && typeof key === 'string' ? `"${key}" is missing: ${issue.message}` : issue.message;
+      const message =
+        at === undefined && typeof key === 'string' ? `"${key}" is missing: ${issue.message}` : issue.message;
       return [{ path, message }];
     }
   }

@@ -6,7 +6,9 @@ const names = [
   'constant', 'uniform', 'triangular', 'normal', 'lognormal', 'gamma', 'weibull', 'exponential', 'empirical',
 ] as const; // biome-ignore format: one line reads better
 
-const law = <Name extends (typeof names)[number]>(distribution: Name) => ({ distribution: z.literal(distribution) });
+const law = <Name extends (typeof names)[number]>(distribution: Name) => ({
+  distribution: z.literal(distribution),
+});
 const spreadBy = { mean: positiveDuration, sd: duration.optional(), cv: anyShare.optional() };
 
 /** A normal draw is made from 32 bits, so it lies within 6.34 standard deviations of the mean. */
@@ -21,7 +23,10 @@ interface GivenSpread {
 /** Mean and standard deviation from `mean` with either `sd` or `cv`. */
 function withSd(given: GivenSpread, context: z.RefinementCtx): { mean: number; sd: number } {
   if ((given.sd === undefined) === (given.cv === undefined)) {
-    context.addIssue({ code: 'custom', message: 'expected exactly one of "sd" (such as 4 s) and "cv" (such as 20 %)' });
+    context.addIssue({
+      code: 'custom',
+      message: 'expected exactly one of "sd" (such as 4 s) and "cv" (such as 20 %)',
+    });
     return z.NEVER;
   }
   return { mean: given.mean, sd: given.sd ?? given.cv! * given.mean };
@@ -62,12 +67,17 @@ const varying = kinds('distribution', names, [
   entry({
     ...law('weibull'),
     mean: positiveDuration,
-    shape: z.number({ error: 'expected a number, such as 1.5' }).min(0.1, { error: 'expected a number, 0.1 or more' }),
+    shape: z
+      .number({ error: 'expected a number, such as 1.5' })
+      .min(0.1, { error: 'expected a number, 0.1 or more' }),
   }),
   entry({ ...law('exponential'), mean: positiveDuration.optional(), rate: rate.optional() }).transform(
     (given, context): Law => {
       if ((given.mean === undefined) === (given.rate === undefined)) {
-        context.addIssue({ code: 'custom', message: 'expected exactly one of "mean" (42 s) and "rate" (12 /h)' });
+        context.addIssue({
+          code: 'custom',
+          message: 'expected exactly one of "mean" (42 s) and "rate" (12 /h)',
+        });
         return z.NEVER;
       }
       return { distribution: 'exponential', mean: given.mean ?? 1 / given.rate! };
@@ -76,4 +86,7 @@ const varying = kinds('distribution', names, [
   entry({ ...law('empirical'), values: z.array(duration, { error: 'expected a list of times' }).min(1) }),
 ]);
 
-export const time = z.union([varying, duration.transform((value): Law => ({ distribution: 'constant', value }))]);
+export const time = z.union([
+  varying,
+  duration.transform((value): Law => ({ distribution: 'constant', value })),
+]);

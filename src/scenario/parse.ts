@@ -44,7 +44,8 @@ export function parseScenario(text: string, source: string): Scenario {
   const result = schema.safeParse(raw);
   const found = result.success ? [] : findings(result.error, raw);
   const whole = result.success ? result : schema.safeParse(withoutFaulty(raw, found));
-  if (whole.success) found.push(...crossReferences(whole.data, namesIn(raw as Record<string, unknown>), result.success));
+  if (whole.success)
+    found.push(...crossReferences(whole.data, namesIn(raw as Record<string, unknown>), result.success));
   if (found.length > 0 || !result.success) refuse(locate(found, document, lines));
   const { title, about, run, stock, parts = [], stations, disturbances = [], policies } = result.data!;
   return { title, about, run, stocks: stock, parts, stations, disturbances, policies };

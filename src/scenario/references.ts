@@ -38,7 +38,10 @@ class Checker {
       if (station.does !== 'form') continue;
       for (const setting of station.settings ?? []) {
         if (this.settings.has(setting.name)) {
-          this.say(['stations', station.name, 'settings', setting.name], `another station has a setting "${setting.name}" already; settings need names of their own`);
+          this.say(
+            ['stations', station.name, 'settings', setting.name],
+            `another station has a setting "${setting.name}" already; settings need names of their own`,
+          );
         }
         this.settings.set(setting.name, { dimension: setting.target.dimension, station: station.name });
       }
@@ -66,7 +69,10 @@ class Checker {
     if (!this.known(path, word, this.names.stations, 'station')) return;
     const found = this.stations.get(word);
     if (found && does.length > 0 && !does.includes(found.does)) {
-      this.say(path, `"${word}" is a station that does ${found.does}; expected one that does ${does.join(' or ')}`);
+      this.say(
+        path,
+        `"${word}" is a station that does ${found.does}; expected one that does ${does.join(' or ')}`,
+      );
     }
   }
 
@@ -74,44 +80,69 @@ class Checker {
   reject(path: Path, word: string, words: readonly string[]): void {
     if (words.includes(word)) return;
     if (!this.names.stations.includes(word)) {
-      this.known(path, word, [...words, ...this.names.stations], `place for rejects (${words.join(', ')} or a rework station)`);
+      this.known(
+        path,
+        word,
+        [...words, ...this.names.stations],
+        `place for rejects (${words.join(', ')} or a rework station)`,
+      );
     } else this.station(path, word, ['rework']);
   }
 }
 
 function checkStation(check: Checker, station: StationSpec): void {
   const path = ['stations', station.name];
-  if (RESERVED.includes(station.name)) check.say(path, `"${station.name}" has a meaning of its own; give the station another name`);
+  if (RESERVED.includes(station.name))
+    check.say(path, `"${station.name}" has a meaning of its own; give the station another name`);
   if (station.to === station.name) check.say([...path, 'to'], 'a station cannot pass its parts to itself');
-  else if (check.known([...path, 'to'], station.to, ['good', ...check.names.stations], 'station (or "good")')) {
+  else if (
+    check.known([...path, 'to'], station.to, ['good', ...check.names.stations], 'station (or "good")')
+  ) {
     const next = check.stations.get(station.to);
-    if (next && isSource(next)) check.say([...path, 'to'], `"${station.to}" takes from stock, so no station can feed it`);
+    if (next && isSource(next))
+      check.say([...path, 'to'], `"${station.to}" takes from stock, so no station can feed it`);
   }
   switch (station.does) {
     case 'work':
       if (station.takes !== undefined) {
         check.known([...path, 'takes'], station.takes, check.names.stock, 'stock');
-        if (station.buffer !== undefined) check.say([...path, 'buffer'], 'a station that takes from stock has no buffer in front');
-      } else if (station.buffer === undefined) check.say(path, '"buffer" is missing: places for parts waiting in front of the station, or unlimited');
+        if (station.buffer !== undefined)
+          check.say([...path, 'buffer'], 'a station that takes from stock has no buffer in front');
+      } else if (station.buffer === undefined)
+        check.say(
+          path,
+          '"buffer" is missing: places for parts waiting in front of the station, or unlimited',
+        );
       break;
     case 'form':
       check.known([...path, 'takes'], station.takes, check.names.stock, 'stock');
       check.known([...path, 'makes'], station.makes, check.names.parts, 'kind of part');
-      if (station.heating && station.heating.per !== 'length') check.say([...path, 'heating'], 'expected a time per length, such as 16 s/mm');
-      if (station.heating && station.heating.value < 0) check.say([...path, 'heating'], 'heating time cannot be negative');
-      if (station.heating && check.stock(station.takes)?.thickness === undefined && check.stock(station.takes)) {
-        check.say([...path, 'heating'], `heating goes by thickness, but the stock "${station.takes}" has none`);
+      if (station.heating && station.heating.per !== 'length')
+        check.say([...path, 'heating'], 'expected a time per length, such as 16 s/mm');
+      if (station.heating && station.heating.value < 0)
+        check.say([...path, 'heating'], 'heating time cannot be negative');
+      if (
+        station.heating &&
+        check.stock(station.takes)?.thickness === undefined &&
+        check.stock(station.takes)
+      ) {
+        check.say(
+          [...path, 'heating'],
+          `heating goes by thickness, but the stock "${station.takes}" has none`,
+        );
       }
       break;
     case 'gauge':
-      for (const { name } of station.measures) check.known([...path, 'measures', name], name, check.features, 'feature');
+      for (const { name } of station.measures)
+        check.known([...path, 'measures', name], name, check.features, 'feature');
       check.reject([...path, 'off-limits'], station.offLimits, ['pass', 'scrap']);
       break;
     case 'assemble':
       checkAssembly(check, station, path);
       break;
     case 'rework':
-      for (const { name } of station.corrects) check.known([...path, 'corrects', name], name, check.features, 'feature');
+      for (const { name } of station.corrects)
+        check.known([...path, 'corrects', name], name, check.features, 'feature');
       break;
   }
 }
@@ -129,10 +160,18 @@ function checkAssembly(check: Checker, station: SpecOf<'assemble'>, path: Path):
     const sides = { hole, shaft };
     for (const side of ['hole', 'shaft'] as const) {
       if (sides[side].includes('.') && !allMatesSound) continue;
-      check.known([...path, 'fits', i, side], sides[side], [...check.features, ...ofMates], 'feature of the part or of a mate this station takes');
+      check.known(
+        [...path, 'fits', i, side],
+        sides[side],
+        [...check.features, ...ofMates],
+        'feature of the part or of a mate this station takes',
+      );
     }
     if (hole.includes('.') === shaft.includes('.')) {
-      check.say([...path, 'fits', i], 'a pair needs one feature of the part and one of a mate (written MATE.FEATURE)');
+      check.say(
+        [...path, 'fits', i],
+        'a pair needs one feature of the part and one of a mate (written MATE.FEATURE)',
+      );
     }
   }
   check.reject([...path, 'misfit'], station.misfit, ['scrap']);
@@ -152,22 +191,37 @@ function checkFeatures(check: Checker): void {
       if (!maker) continue;
       const gains = Object.entries(feature.gains ?? {});
       if (maker.does !== 'form') {
-        if (feature.mould !== undefined) check.say([...path, 'mould'], `only a formed feature has a mould; "${maker.name}" does ${maker.does}`);
-        if (gains.length > 0) check.say([...path, 'gains'], `only a formed feature follows forming settings; "${maker.name}" does ${maker.does}`);
+        if (feature.mould !== undefined)
+          check.say(
+            [...path, 'mould'],
+            `only a formed feature has a mould; "${maker.name}" does ${maker.does}`,
+          );
+        if (gains.length > 0)
+          check.say(
+            [...path, 'gains'],
+            `only a formed feature follows forming settings; "${maker.name}" does ${maker.does}`,
+          );
         continue;
       }
       if (feature.cavities && feature.cavities.length !== maker.perSheet) {
-        check.say([...path, 'cavities'], `${feature.cavities.length} offsets for ${maker.perSheet} cavities; expected one for each part of a sheet`);
+        check.say(
+          [...path, 'cavities'],
+          `${feature.cavities.length} offsets for ${maker.perSheet} cavities; expected one for each part of a sheet`,
+        );
       }
       for (const [name, gain] of gains) {
         const own = (maker.settings ?? []).map((setting) => setting.name);
-        if (!check.known([...path, 'gains', name], name, ['thickness', ...own], `setting of "${maker.name}"`)) continue;
+        if (!check.known([...path, 'gains', name], name, ['thickness', ...own], `setting of "${maker.name}"`))
+          continue;
         if (name === 'thickness' && check.stock(maker.takes) && !check.stock(maker.takes)?.thickness) {
           check.say([...path, 'gains', name], `the stock "${maker.takes}" has no thickness`);
         }
         const dimension = name === 'thickness' ? 'length' : check.settings.get(name)!.dimension;
         if (gain.per !== dimension) {
-          check.say([...path, 'gains', name], `"${name}" is ${nameOf(dimension)}, so its gain is a length per ${dimension}`);
+          check.say(
+            [...path, 'gains', name],
+            `"${name}" is ${nameOf(dimension)}, so its gain is a length per ${dimension}`,
+          );
         }
       }
     }
@@ -179,16 +233,28 @@ function checkDisturbance(check: Checker, it: DisturbanceSpec): void {
   switch (it.disturbs) {
     case 'setting': {
       const setting = check.settings.get(it.setting);
-      if (!check.known([...path, 'setting'], it.setting, [...check.settings.keys()], 'setting of a forming station')) return;
+      if (
+        !check.known(
+          [...path, 'setting'],
+          it.setting,
+          [...check.settings.keys()],
+          'setting of a forming station',
+        )
+      )
+        return;
       if (setting && setting.dimension !== it.by.dimension) {
-        check.say([...path, 'by'], `"${it.setting}" is ${nameOf(setting.dimension)}, so expected a change in its units`);
+        check.say(
+          [...path, 'by'],
+          `"${it.setting}" is ${nameOf(setting.dimension)}, so expected a change in its units`,
+        );
       }
       return;
     }
     case 'supplier': {
       check.known([...path, 'stock'], it.stock, check.names.stock, 'stock');
       const stock = check.stock(it.stock);
-      if (stock && stock.reorderAt === undefined) check.say([...path, 'stock'], `"${it.stock}" is never ordered, so its supplier cannot fail it`);
+      if (stock && stock.reorderAt === undefined)
+        check.say([...path, 'stock'], `"${it.stock}" is never ordered, so its supplier cannot fail it`);
       return;
     }
     case 'marks':
@@ -204,9 +270,18 @@ function checkResponse(check: Checker, it: ResponseSpec, path: Path): void {
       check.station([...path, 'station'], it.station, []);
       check.station([...path, 'watch', 'at'], it.watch.at, ['gauge', 'assemble']);
       const at = check.stations.get(it.watch.at);
-      if (at?.does === 'gauge' && it.watch.sees === 'misfits') check.say([...path, 'watch', 'sees'], `"${at.name}" gauges; misfits are seen where parts are assembled`);
-      if (at?.does === 'assemble' && it.watch.sees === 'off-limits') check.say([...path, 'watch', 'sees'], `"${at.name}" assembles; readings off limits are seen where parts are gauged`);
-      if (it.watch.sees === 'unread' && at && !('reader' in at && at.reader)) check.say([...path, 'watch', 'sees'], `"${at.name}" has no reader, so no mark can go unread there`);
+      if (at?.does === 'gauge' && it.watch.sees === 'misfits')
+        check.say(
+          [...path, 'watch', 'sees'],
+          `"${at.name}" gauges; misfits are seen where parts are assembled`,
+        );
+      if (at?.does === 'assemble' && it.watch.sees === 'off-limits')
+        check.say(
+          [...path, 'watch', 'sees'],
+          `"${at.name}" assembles; readings off limits are seen where parts are gauged`,
+        );
+      if (it.watch.sees === 'unread' && at && !('reader' in at && at.reader))
+        check.say([...path, 'watch', 'sees'], `"${at.name}" has no reader, so no mark can go unread there`);
       return;
     }
     case 'inspect':
@@ -214,12 +289,23 @@ function checkResponse(check: Checker, it: ResponseSpec, path: Path): void {
       if (it.offLimits !== undefined) check.reject([...path, 'off-limits'], it.offLimits, ['pass', 'scrap']);
       return;
     case 'retune': {
-      check.known([...path, 'setting'], it.setting, [...check.settings.keys()], 'setting of a forming station');
+      check.known(
+        [...path, 'setting'],
+        it.setting,
+        [...check.settings.keys()],
+        'setting of a forming station',
+      );
       if (!check.known([...path, 'by'], it.by, check.features, 'feature')) return;
       const feature = check.raw.parts?.flatMap((part) => part.features).find(({ name }) => name === it.by);
       const gain = feature?.gains?.[it.setting];
-      if (check.settings.has(it.setting) && !gain?.value) check.say([...path, 'by'], `"${it.by}" has no gain for "${it.setting}", so its readings cannot guide it`);
-      const gauged = check.raw.stations.some((station) => station.does === 'gauge' && station.measures.some(({ name }) => name === it.by));
+      if (check.settings.has(it.setting) && !gain?.value)
+        check.say(
+          [...path, 'by'],
+          `"${it.by}" has no gain for "${it.setting}", so its readings cannot guide it`,
+        );
+      const gauged = check.raw.stations.some(
+        (station) => station.does === 'gauge' && station.measures.some(({ name }) => name === it.by),
+      );
       if (!gauged) check.say([...path, 'by'], `no station gauges "${it.by}"`);
       return;
     }
@@ -246,7 +332,10 @@ function checkFlow(check: Checker): void {
   }
   for (const station of stations) {
     if (!isSource(station) && !fed.has(station.name)) {
-      check.say(['stations', station.name], `nothing feeds "${station.name}": no station passes parts to it, and it takes no stock`);
+      check.say(
+        ['stations', station.name],
+        `nothing feeds "${station.name}": no station passes parts to it, and it takes no stock`,
+      );
     }
     const passed = new Set<string>();
     let at: StationSpec | undefined = station;
@@ -254,7 +343,11 @@ function checkFlow(check: Checker): void {
       passed.add(at.name);
       at = check.stations.get(at.to);
     }
-    if (at) check.say(['stations', station.name, 'to'], `parts from here go round for ever: ${[...passed, at.name].join(' > ')}; let one station pass to "good"`);
+    if (at)
+      check.say(
+        ['stations', station.name, 'to'],
+        `parts from here go round for ever: ${[...passed, at.name].join(' > ')}; let one station pass to "good"`,
+      );
   }
   if (stations.length === 0) check.say(['stations'], 'a line needs at least one station');
   if (policies.length === 0) check.say(['policies'], 'expected at least one policy, such as "carry on: []"');

@@ -7,7 +7,10 @@ const watch = entry({
   sees: word(['misfits', 'off-limits', 'unread']),
   count: count(1),
   'of-last': count(1),
-}).refine(({ count, ofLast }) => count <= ofLast, { error: '"count" cannot be more than "of-last"', path: ['count'] });
+}).refine(({ count, ofLast }) => count <= ofLast, {
+  error: '"count" cannot be more than "of-last"',
+  path: ['count'],
+});
 
 const stopAndFix = entry({
   do: z.literal('stop-and-fix'),
@@ -36,6 +39,7 @@ const match = entry({
   do: z.literal('match'),
   at: name.describe('an assembling station'),
   among: count(2).describe('how many of the waiting parts are compared with the mate in hand'),
+  guard: spread.describe('least margin to the clearance limits that readings must promise'),
   'mate-repeatability': spread.describe('repeatability of the reading taken of the mate'),
   takes: duration.describe('time that reading and choosing add to the cycle'),
 });

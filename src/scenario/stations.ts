@@ -1,5 +1,18 @@
 import { z } from 'zod';
-import { count, duration, entry, kinds, length, measured, name, named, ratio, share, spread, word } from './fields.ts';
+import {
+  count,
+  duration,
+  entry,
+  kinds,
+  length,
+  measured,
+  name,
+  named,
+  ratio,
+  share,
+  spread,
+  word,
+} from './fields.ts';
 import { time } from './laws.ts';
 
 const breakdown = entry({
@@ -16,7 +29,9 @@ const reader = entry({
       entry({ 'by-hand': duration.describe('time to identify the part by hand') }),
       word(['pass', 'scrap']),
     ])
-    .describe('what happens to a part whose mark is not read: pass on anonymously, scrap, or identify by hand'),
+    .describe(
+      'what happens to a part whose mark is not read: pass on anonymously, scrap, or identify by hand',
+    ),
 });
 
 const common = {
@@ -26,10 +41,7 @@ const common = {
 };
 const PLACES = 'expected a whole number of places, or unlimited';
 const buffer = z
-  .union([
-    word(['unlimited']),
-    z.int({ error: PLACES }).min(0, { error: PLACES }),
-  ])
+  .union([word(['unlimited']), z.int({ error: PLACES }).min(0, { error: PLACES })])
   .describe('places for parts waiting in front of the station');
 
 const setting = entry({
@@ -43,7 +55,9 @@ const setting = entry({
 const work = entry({
   does: z.literal('work'),
   ...common,
-  takes: name.optional().describe('a stock; each piece becomes a part. Left out where other stations feed this one'),
+  takes: name
+    .optional()
+    .describe('a stock; each piece becomes a part. Left out where other stations feed this one'),
   buffer: buffer.optional(),
 });
 
@@ -53,7 +67,9 @@ const form = entry({
   takes: name.describe('the stock of sheet'),
   makes: name.describe('the kind of part'),
   'per-sheet': count(1).describe('parts from one sheet'),
-  heating: ratio('time', '16 s/mm').optional().describe('heating time per mm of sheet thickness, added to the cycle'),
+  heating: ratio('time', '16 s/mm')
+    .optional()
+    .describe('heating time per mm of sheet thickness, added to the cycle'),
   settings: named(setting).optional(),
 });
 
@@ -80,8 +96,12 @@ const assemble = entry({
   does: z.literal('assemble'),
   ...common,
   buffer,
-  takes: z.array(name, { error: 'expected a list of stocks' }).min(1, { error: 'expected at least one stock' }),
-  'without-mates': word(['wait', 'scrap']).default('wait').describe('what happens to a part when mates have run out'),
+  takes: z
+    .array(name, { error: 'expected a list of stocks' })
+    .min(1, { error: 'expected at least one stock' }),
+  'without-mates': word(['wait', 'scrap'])
+    .default('wait')
+    .describe('what happens to a part when mates have run out'),
   fits: z
     .array(
       entry({

@@ -16,7 +16,10 @@ const thickness = entry({
 
 /** One bought-in material. */
 export const stock = entry({
-  unlimited: z.literal(true, { error: 'expected true, or leave it out' }).optional().describe('never runs out'),
+  unlimited: z
+    .literal(true, { error: 'expected true, or leave it out' })
+    .optional()
+    .describe('never runs out'),
   'on-hand': count(0).optional().describe('pieces in stock at the start'),
   'reorder-at': count(0).optional().describe('order when pieces on hand and on order are this few'),
   order: count(1).optional().describe('pieces in one order; each delivery is one lot'),
@@ -26,13 +29,22 @@ export const stock = entry({
 }).superRefine((given, context) => {
   const rule = [given.reorderAt, given.order, given.leadTime].filter((key) => key !== undefined).length;
   if (given.unlimited && (given.onHand !== undefined || rule > 0)) {
-    context.addIssue({ code: 'custom', message: 'an unlimited stock needs no on-hand, reorder-at, order or lead-time' });
+    context.addIssue({
+      code: 'custom',
+      message: 'an unlimited stock needs no on-hand, reorder-at, order or lead-time',
+    });
   }
   if (!given.unlimited && given.onHand === undefined) {
-    context.addIssue({ code: 'custom', message: 'expected "on-hand: 400" (pieces at the start) or "unlimited: true"' });
+    context.addIssue({
+      code: 'custom',
+      message: 'expected "on-hand: 400" (pieces at the start) or "unlimited: true"',
+    });
   }
   if (rule !== 0 && rule !== 3) {
-    context.addIssue({ code: 'custom', message: 'reordering needs all three of reorder-at, order and lead-time' });
+    context.addIssue({
+      code: 'custom',
+      message: 'reordering needs all three of reorder-at, order and lead-time',
+    });
   }
 });
 

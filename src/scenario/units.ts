@@ -1,11 +1,19 @@
 /** For each dimension: its units with the factor to the base unit (the first), and an example to show. */
 const dimensions = {
   time: { units: { s: 1, ms: 0.001, min: 60, h: 3600, d: 86400 }, example: '42 s', called: 'a time' },
-  length: { units: { mm: 1, um: 0.001, µm: 0.001, cm: 10, m: 1000, in: 25.4 }, example: '0.3 mm', called: 'a length' },
+  length: {
+    units: { mm: 1, um: 0.001, µm: 0.001, cm: 10, m: 1000, in: 25.4 },
+    example: '0.3 mm',
+    called: 'a length',
+  },
   temperature: { units: { '°C': 1, C: 1, K: 1 }, example: '65 °C', called: 'a temperature' },
   pressure: { units: { kPa: 1, Pa: 0.001, bar: 100, mbar: 0.1 }, example: '80 kPa', called: 'a pressure' },
   share: { units: { '%': 0.01 }, example: '2 %', called: 'a share' },
-  rate: { units: { '/s': 1, '/min': 1 / 60, '/h': 1 / 3600, '/d': 1 / 86400 }, example: '12 /h', called: 'a rate' },
+  rate: {
+    units: { '/s': 1, '/min': 1 / 60, '/h': 1 / 3600, '/d': 1 / 86400 },
+    example: '12 /h',
+    called: 'a rate',
+  },
 } as const satisfies Record<string, { units: Record<string, number>; example: string; called: string }>;
 
 export type Dimension = keyof typeof dimensions;

@@ -1,5 +1,7 @@
 // The one function used of a package that ships no types.
 declare module 'jstat' {
-  const jstat: { readonly jStat: { readonly studentt: { inv(p: number, degreesOfFreedom: number): number } } };
+  const jstat: {
+    readonly jStat: { readonly studentt: { inv(p: number, degreesOfFreedom: number): number } };
+  };
   export default jstat;
 }

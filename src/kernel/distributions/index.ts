@@ -10,7 +10,17 @@ import { triangular } from './triangular.ts';
 import { uniform } from './uniform.ts';
 import { weibull } from './weibull.ts';
 
-const catalogue = { constant, uniform, triangular, normal, lognormal, gamma, weibull, exponential, empirical };
+const catalogue = {
+  constant,
+  uniform,
+  triangular,
+  normal,
+  lognormal,
+  gamma,
+  weibull,
+  exponential,
+  empirical,
+};
 
 type Catalogue = typeof catalogue;
 

@@ -1,7 +1,11 @@
 import type { Distribution } from './distribution.ts';
 
 /** Sampled by inverting its distribution function. */
-export const triangular: Distribution<{ readonly low: number; readonly mode: number; readonly high: number }> = {
+export const triangular: Distribution<{
+  readonly low: number;
+  readonly mode: number;
+  readonly high: number;
+}> = {
   mean: ({ low, mode, high }) => (low + mode + high) / 3,
   variance: ({ low, mode, high }) =>
     (low * low + mode * mode + high * high - low * mode - low * high - mode * high) / 18,

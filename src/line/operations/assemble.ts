@@ -18,6 +18,7 @@ export interface Mate {
 /** How waiting parts are chosen for the mate in hand: by readings of both. */
 export interface Matching {
   readonly among: number;
+  readonly guard: number;
   readonly repeatability: number;
   readonly takes: number;
   readonly z: Sampler;
@@ -144,12 +145,17 @@ export class Assemble implements Operation {
     this.#tries = 0;
   }
 
-  /** The place in the buffer of the part whose readings promise the widest margin; the oldest of equals. */
+  /**
+   * The place in the buffer of the part to use for the mate in hand: of those whose readings promise a margin of
+   * at least the guard, the one that fits hardest, so that easy parts are kept for difficult mates; when none
+   * does, the one with the widest margin. The oldest of equals.
+   */
   #bestOf(inbox: { readonly count: number; peek(i: number): number }): number {
     const { parts, pairs, reader } = this.#on;
+    const { among, guard } = this.matching!;
     let best = 0;
-    let widest = Number.NEGATIVE_INFINITY;
-    for (let i = 0; i < Math.min(inbox.count, this.matching!.among); i++) {
+    let rank = Number.NEGATIVE_INFINITY;
+    for (let i = 0; i < Math.min(inbox.count, among); i++) {
       const row = inbox.peek(i);
       const known = reader === null || reader.canRead(row);
       let worst = Number.POSITIVE_INFINITY;
@@ -159,8 +165,10 @@ export class Assemble implements Operation {
         const size = Number.isNaN(reading) ? pair.feature.spec.nominal : reading;
         worst = Math.min(worst, margin(pair, clearance(pair, size, this.#mateRead[pair.mate]!)));
       }
-      if (worst > widest) {
-        widest = worst;
+      // Any part beyond the guard ranks above every part short of it, and the less beyond the higher.
+      const own = worst >= guard ? 1 / (1 + worst) : worst - guard;
+      if (own > rank) {
+        rank = own;
         best = i;
       }
     }

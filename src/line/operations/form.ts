@@ -63,7 +63,8 @@ export class Form extends Source {
     if (sheet) station.cycle += this.#heating * Math.max(0, sheet.nominal + thicker);
     for (const feature of this.#features) {
       const formed = feature.spec.madeAt === this.#here;
-      const common = feature.shared(lot) + (formed ? feature.base + feature.response(this.#settings, thicker) : 0);
+      const common =
+        feature.shared(lot) + (formed ? feature.base + feature.response(this.#settings, thicker) : 0);
       for (let i = 0; i < station.loaded; i++) {
         const row = station.load[i]!;
         parts.set(row, feature.truth, parts.get(row, feature.truth) + common + feature.cavity(i));

@@ -20,6 +20,7 @@ export class Trim extends Work {
   protected override alter(row: number): void {
     if (this.#parts.get(row, this.#cut) === 1) return;
     this.#parts.set(row, this.#cut, 1);
-    for (const { truth, base } of this.#features) this.#parts.set(row, truth, this.#parts.get(row, truth) + base);
+    for (const { truth, base } of this.#features)
+      this.#parts.set(row, truth, this.#parts.get(row, truth) + base);
   }
 }

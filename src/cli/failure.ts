@@ -1,0 +1,32 @@
+import { FailedRunError, InterruptedError } from '../experiment/run-many.ts';
+import { UnreadableFileError } from '../experiment/scenario-file.ts';
+import { UnwritableError } from '../report/output-folder.ts';
+import { ScenarioError } from '../scenario/problem.ts';
+import { EXIT } from './exit-codes.ts';
+
+/** The command line asks for something that cannot be. */
+export class UsageError extends Error {}
+
+/** Says on stderr what went wrong and returns the exit code for it. A fault of the program keeps its trace. */
+export function explainFailure(error: unknown): number {
+  if (error instanceof ScenarioError) {
+    console.error(error.describe());
+    console.error(error.message);
+    return EXIT.scenario;
+  }
+  const known: readonly [new (...args: never[]) => Error, number][] = [
+    [UsageError, EXIT.usage],
+    [UnreadableFileError, EXIT.scenario],
+    [FailedRunError, EXIT.failedRun],
+    [UnwritableError, EXIT.unwritable],
+    [InterruptedError, EXIT.interrupted],
+  ];
+  const found = known.find(([kind]) => error instanceof kind);
+  if (!found) {
+    console.error('mendline met a fault of its own; please report it with this trace:');
+    console.error(error);
+    return EXIT.fault;
+  }
+  console.error(`mendline: ${(error as Error).message}`);
+  return found[1];
+}

@@ -1,0 +1,44 @@
+import { compare } from '../experiment/comparison.ts';
+import { readScenario } from '../experiment/scenario-file.ts';
+import { comparisonJson } from '../report/json.ts';
+import { singleText } from '../report/terminal.ts';
+import { suggestion } from '../scenario/nearest.ts';
+import { EXIT } from './exit-codes.ts';
+import { UsageError } from './failure.ts';
+import { coloured, columns } from './look.ts';
+import { doRuns } from './runs.ts';
+import { version } from './version.ts';
+
+interface Given {
+  readonly file: string;
+  readonly policy?: string;
+  readonly seeds?: number;
+  readonly workers?: number;
+  readonly json: boolean;
+}
+
+/** Runs one policy and prints its measures. */
+export async function runCommand(given: Given): Promise<number> {
+  const read = readScenario(given.file);
+  const { scenario, sha256 } = read;
+  const names = scenario.policies.map(({ name }) => name);
+  const policy = scenario.policies.find(({ name }) => name === (given.policy ?? names[0]));
+  if (!policy) {
+    throw new UsageError(
+      `--policy "${given.policy}" is not in the scenario${suggestion(given.policy ?? '', names)}`,
+    );
+  }
+  const seeds = given.seeds ?? scenario.run.seeds;
+  const outcomes = await doRuns(read, { policies: [policy], seeds, workers: given.workers });
+  const comparison = compare([policy.name], outcomes);
+  if (given.json) {
+    const source = { file: given.file, title: scenario.title, sha256 };
+    const document = comparisonJson({ comparison, outcomes, version: version(), scenario: source });
+    process.stdout.write(`${JSON.stringify(document, null, 2)}\n`);
+  } else {
+    process.stdout.write(
+      singleText(comparison, { title: scenario.title, colour: coloured(), width: columns() }),
+    );
+  }
+  return EXIT.done;
+}

@@ -1,0 +1,80 @@
+import { availableParallelism } from 'node:os';
+import { Tinypool } from 'tinypool';
+import type { Outcome } from '../line/outcome.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import type { Answer, Task } from './worker.ts';
+
+/** A run failed; the runs that had finished are kept. */
+export class FailedRunError extends Error {
+  readonly finished: readonly Outcome[];
+  constructor({ policy, seed }: Task, why: string, finished: readonly Outcome[]) {
+    super(`the run of policy "${policy}" under seed ${seed} failed: ${why}`);
+    this.name = 'FailedRunError';
+    this.finished = finished;
+  }
+}
+
+/** The runs were interrupted; those that had finished are kept. */
+export class InterruptedError extends Error {
+  readonly finished: readonly Outcome[];
+  readonly planned: number;
+  constructor(finished: readonly Outcome[], planned: number) {
+    super(`interrupted: ${finished.length} of ${planned} runs had finished`);
+    this.name = 'InterruptedError';
+    this.finished = finished;
+    this.planned = planned;
+  }
+}
+
+export interface RunManyOptions {
+  /** Number of worker threads; by default one a core. */
+  readonly workers?: number | undefined;
+  readonly signal?: AbortSignal;
+  readonly onFinished?: (finished: number, planned: number) => void;
+}
+
+/** Every policy under seeds 1 to `seeds`: seed by seed, so that what has finished at any time can be paired. */
+export function plan(policies: readonly string[], seeds: number): Task[] {
+  return Array.from({ length: seeds }, (_, i) => policies.map((policy) => ({ policy, seed: i + 1 }))).flat();
+}
+
+/**
+ * Does the runs on worker threads and returns their outcomes in the order of `tasks`, whatever order they
+ * finished in.
+ * @throws FailedRunError, InterruptedError
+ */
+export async function runMany(
+  scenario: Scenario,
+  tasks: readonly Task[],
+  options: RunManyOptions = {},
+): Promise<Outcome[]> {
+  const { workers = availableParallelism(), signal, onFinished } = options;
+  const threads = Math.min(workers, tasks.length);
+  const pool = new Tinypool({
+    filename: new URL('./worker.js', import.meta.url).href,
+    workerData: scenario,
+    minThreads: threads,
+    maxThreads: threads,
+  });
+  const outcomes: (Outcome | undefined)[] = tasks.map(() => undefined);
+  const kept = () => outcomes.filter((outcome) => outcome !== undefined);
+  let finished = 0;
+  const one = async (task: Task, i: number) => {
+    const answer = (await pool.run(task)) as Answer;
+    if ('failure' in answer) throw new FailedRunError(task, answer.failure, kept());
+    outcomes[i] = answer.outcome;
+    onFinished?.(++finished, tasks.length);
+  };
+  const aborted = new Promise<never>((_, reject) => {
+    const stop = () => reject(new InterruptedError(kept(), tasks.length));
+    if (signal?.aborted) stop();
+    signal?.addEventListener('abort', stop, { once: true });
+  });
+  try {
+    await Promise.race([Promise.all(tasks.map(one)), aborted]);
+    return kept();
+  } finally {
+    aborted.catch(() => {});
+    await pool.destroy().catch(() => {});
+  }
+}

@@ -1,0 +1,179 @@
+import * as Plot from '@observablehq/plot';
+import { parseHTML } from 'linkedom';
+import type { Comparison, MeasureComparison } from '../experiment/comparison.ts';
+import { STATES } from '../line/state.ts';
+import { cellsOf, headingOf } from './cells.ts';
+import { cut } from './columns.ts';
+import { escapeHtml } from './escape.ts';
+import { percent } from './format.ts';
+import { STATE_LOOKS } from './state-words.ts';
+
+/** Panels are drawn this wide, px, so that their text stays readable on a phone. */
+const WIDTH = 340;
+const ROW = 30;
+const NAMED_ROW = 42;
+const INK = 'currentColor';
+/** Ground behind text that lies over rules; white where the picture stands by itself. */
+const PAPER = 'var(--paper, #fff)';
+
+type Options = NonNullable<Parameters<typeof Plot.plot>[0]>;
+
+/** Labels are cut to what their margin holds. */
+function labels(names: readonly string[]): { texts: string[]; margin: number } {
+  const texts = names.map((name) => cut(name, 18));
+  const longest = Math.max(...texts.map((text) => [...text].length));
+  return { texts, margin: Math.max(50, Math.round(longest * 7.6) + 14) };
+}
+
+function drawn(options: Options, kind: string, label: string): string {
+  const { document } = parseHTML('<!doctype html><html><body></body></html>');
+  // A class name of our own: Plot would otherwise make one up.
+  const svg = Plot.plot({ ...options, className: `chart-${kind}`, document }) as unknown as {
+    outerHTML: string;
+  };
+  const style = `width:100%;max-width:${WIDTH * 1.25}px;height:auto;font-size:12px`;
+  // Written into the text, for the document's own writer leaves < as it is in attributes.
+  return svg.outerHTML.replace(
+    '<svg',
+    () => `<svg role="img" aria-label="${escapeHtml(label)}" style="${style}"`,
+  );
+}
+
+/** Ends of the axis with some air, also where every value is equal. */
+function around(values: readonly number[]): [number, number] {
+  const low = Math.min(...values);
+  const high = Math.max(...values);
+  const air = high > low ? (high - low) * 0.06 : Math.max(Math.abs(high) * 0.1, 1);
+  return [low - air, high + air];
+}
+
+function intervalPanel(compared: MeasureComparison, comparison: Comparison): string {
+  const { measure, rows } = compared;
+  const { policies, baseline } = comparison;
+  const { factor, unit } = measure.shown;
+  const cells = cellsOf(compared, comparison);
+  const points = rows.map(({ policy, estimate }) => ({
+    row: policies.indexOf(policy),
+    first: policy === baseline,
+    value: estimate.value * factor,
+    lower: (estimate.lower ?? estimate.value) * factor,
+    upper: (estimate.upper ?? estimate.value) * factor,
+  }));
+  // A row's name stands above its interval, so that a long one takes no width from the scale.
+  const names = cells.map(({ policy, verdict }, row) => ({
+    row,
+    name: cut(policy, policies.length > 1 ? 32 : 42),
+    verdict: policies.length > 1 || verdict === 'no value' ? verdict : '',
+  }));
+  const rule = points.filter(({ first }) => first).map(({ value }) => value);
+  const told = cells.map(({ policy, mean, interval, verdict }) =>
+    verdict === 'no value' ? `${policy}: no value` : `${policy} ${mean} (${interval}), ${verdict}`,
+  );
+  const label = { y: 'row', dy: -17, fill: INK, stroke: PAPER, strokeWidth: 4 } as const;
+  const options: Options = {
+    width: WIDTH,
+    height: policies.length * NAMED_ROW + 44,
+    marginLeft: 12,
+    marginRight: 12,
+    marginTop: 0,
+    marginBottom: 40,
+    x: {
+      domain: around(points.flatMap(({ lower, upper }) => [lower, upper])),
+      label: unit,
+      labelAnchor: 'center',
+      labelArrow: 'none',
+      ticks: 4,
+      grid: true,
+    },
+    y: {
+      domain: policies.map((_, row) => row),
+      type: 'band',
+      paddingInner: 0.75,
+      paddingOuter: 0.6,
+      axis: null,
+    },
+    marks: [
+      Plot.ruleX(rule, { stroke: INK, strokeWidth: 0.8, strokeDasharray: '2 3' }),
+      Plot.ruleY(points, { y: 'row', x1: 'lower', x2: 'upper', stroke: INK, strokeWidth: 2 }),
+      Plot.tickX(points, { y: 'row', x: 'lower', stroke: INK }),
+      Plot.tickX(points, { y: 'row', x: 'upper', stroke: INK }),
+      Plot.dot(points, {
+        y: 'row',
+        x: 'value',
+        r: 4.5,
+        stroke: INK,
+        strokeWidth: 1.5,
+        fill: (point: { first: boolean }) => (point.first ? PAPER : INK),
+      }),
+      Plot.text(names, { ...label, text: 'name', frameAnchor: 'left', fontWeight: 600 }),
+      Plot.text(names, { ...label, text: 'verdict', frameAnchor: 'right' }),
+    ],
+  };
+  return drawn(options, 'interval', `${headingOf(compared)}, mean and interval. ${told.join('; ')}.`);
+}
+
+/** One panel a measure: a row a policy with its mean and interval; a thin rule at the baseline's mean. */
+export function intervalCharts(comparison: Comparison): string[] {
+  return comparison.measures.map((compared) => intervalPanel(compared, comparison));
+}
+
+function statePanel({ stateShares }: Comparison, policy: string): string {
+  const stations = Object.entries(stateShares[policy]!);
+  const { texts, margin } = labels(stations.map(([station]) => station));
+  const segments = stations.flatMap(([, shares], row) => {
+    let end = 0;
+    return STATES.map((state) => {
+      const from = end;
+      end += shares[state] * 100;
+      const { letter, colour, ink } = STATE_LOOKS[state];
+      // A narrow segment has no room for its label; the table gives its number.
+      const text = end - from >= 13 ? `${letter} ${Math.round(end - from)}` : end - from >= 5 ? letter : '';
+      return { row, from, to: end, middle: (from + end) / 2, colour, ink, text };
+    }).filter(({ from, to }) => to > from);
+  });
+  const told = stations.map(
+    ([station, shares]) =>
+      `${station} ${STATES.map((state) => `${state} ${percent(shares[state])} %`).join(', ')}`,
+  );
+  const options: Options = {
+    width: WIDTH,
+    height: stations.length * ROW + 54,
+    marginLeft: margin,
+    marginRight: 20,
+    marginTop: 6,
+    marginBottom: 44,
+    x: {
+      domain: [0, 100],
+      label: '% of the counted time',
+      labelAnchor: 'center',
+      labelArrow: 'none',
+      ticks: [0, 25, 50, 75, 100],
+    },
+    y: {
+      domain: stations.map((_, row) => row),
+      tickFormat: (row: number) => texts[row] ?? '',
+      tickSize: 0,
+      label: null,
+      type: 'band',
+      padding: 0.22,
+    },
+    color: { type: 'identity' },
+    marks: [
+      Plot.barX(segments, {
+        y: 'row',
+        x1: 'from',
+        x2: 'to',
+        fill: 'colour',
+        stroke: 'white',
+        strokeWidth: 1,
+      }),
+      Plot.text(segments, { y: 'row', x: 'middle', text: 'text', fill: 'ink', fontSize: 11 }),
+    ],
+  };
+  return drawn(options, 'state', `What the stations did under ${policy}. ${told.join('; ')}.`);
+}
+
+/** One panel a policy: a stacked bar a station, its segments in the order of the states. */
+export function stateCharts(comparison: Comparison): { policy: string; svg: string }[] {
+  return comparison.policies.map((policy) => ({ policy, svg: statePanel(comparison, policy) }));
+}

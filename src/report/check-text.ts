@@ -1,0 +1,59 @@
+import type { IdealLine } from '../line/ideal.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import { cut, padLeft, padRight, printable, wrap } from './columns.ts';
+import { disturbanceText } from './disturbance-text.ts';
+import { durationText } from './duration.ts';
+import { fixed, percent } from './format.ts';
+import { lineDrawing } from './line-drawing.ts';
+import { counted } from './words.ts';
+
+const CAUTION =
+  'A planning aid: no substitute for risk assessment, local codes and competent people. Heated forming machines, robots and restarts can hurt.';
+
+function stationTable(ideal: IdealLine): string[] {
+  const head = `  ${padRight('station', 24)}${padLeft('time a part', 13)}${padLeft('available', 12)}${padLeft('alone could do', 18)}`;
+  const rows = ideal.stations.map(({ station, secondsPerPart, availability, rate }) => {
+    const name = padRight(cut(printable(station), 23), 24);
+    const mark = station === ideal.bottleneck ? '  bottleneck' : '';
+    return `  ${name}${padLeft(durationText(secondsPerPart), 13)}${padLeft(`${percent(availability)} %`, 12)}${padLeft(`${fixed(rate * 3600, 1)} /h`, 18)}${mark}`;
+  });
+  return [head, ...rows];
+}
+
+/** A scenario explained without running it. */
+export function checkText(scenario: Scenario, ideal: IdealLine, width: number): string {
+  const { run, disturbances, policies } = scenario;
+  const listed = (items: readonly string[], none: string) =>
+    items.length === 0
+      ? [`  ${none}`]
+      : items.flatMap((item) => wrap(`- ${printable(item)}`, width - 2, '  ').map((line) => `  ${line}`));
+  const responses = policies.map(({ name, responses }) =>
+    responses.length === 0
+      ? `${name}: no response`
+      : `${name}: ${responses.map((response) => response.do).join(', ')}`,
+  );
+  return [
+    printable(scenario.title),
+    ...wrap(printable(scenario.about), width),
+    '',
+    'The line',
+    ...lineDrawing(scenario, width),
+    '',
+    ...stationTable(ideal),
+    '',
+    ...wrap(
+      `Ideal rate ${fixed(ideal.rate * 3600, 1)} good per hour, set by "${printable(ideal.bottleneck)}": from mean times and breakdowns alone, without waiting, scrap, rework or disturbances. A run stays below it.`,
+      width,
+    ),
+    '',
+    'What will disturb it',
+    ...listed(disturbances.map(disturbanceText), 'nothing but its own breakdowns, if it has any'),
+    '',
+    'Policies, the first being what the others are compared with',
+    ...listed(responses, ''),
+    '',
+    `Each policy: ${counted(run.seeds, 'run')} of ${durationText(run.length)} after ${durationText(run.warmUp)} of warm-up.`,
+    ...wrap(CAUTION, width),
+    '',
+  ].join('\n');
+}

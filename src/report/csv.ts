@@ -1,0 +1,57 @@
+import { MEASURES } from '../line/measures.ts';
+import type { Outcome } from '../line/outcome.ts';
+import { STATES } from '../line/state.ts';
+import { COUNT_KEYS } from './count-keys.ts';
+
+type Cell = string | number | null | undefined;
+
+interface Column {
+  readonly name: string;
+  readonly of: (outcome: Outcome) => Cell;
+}
+
+/** Names in the order in which they first appear, each once. */
+function namesIn(outcomes: readonly Outcome[], key: 'stateShares' | 'stockOutShares'): string[] {
+  return [...new Set(outcomes.flatMap((outcome) => Object.keys(outcome[key])))];
+}
+
+function columnsFor(outcomes: readonly Outcome[]): Column[] {
+  return [
+    { name: 'policy', of: ({ policy }) => policy },
+    { name: 'seed', of: ({ seed }) => seed },
+    ...MEASURES.map(({ key }): Column => ({ name: key, of: ({ measures }) => measures[key] })),
+    ...COUNT_KEYS.map(
+      ([count, key]): Column => ({ name: `count_${key}`, of: ({ counts }) => counts[count] }),
+    ),
+    ...namesIn(outcomes, 'stateShares').flatMap((station) =>
+      STATES.map(
+        (state): Column => ({
+          name: `share_${station}_${state}`,
+          of: ({ stateShares }) => stateShares[station]?.[state],
+        }),
+      ),
+    ),
+    ...namesIn(outcomes, 'stockOutShares').map(
+      (stock): Column => ({
+        name: `stock_out_share_${stock}`,
+        of: ({ stockOutShares }) => stockOutShares[stock],
+      }),
+    ),
+    { name: 'events', of: ({ events }) => events },
+  ];
+}
+
+/** One field by RFC 4180. Text that a spreadsheet would run as a formula gets an apostrophe before it. */
+function field(cell: Cell): string {
+  if (cell === null || cell === undefined) return '';
+  if (typeof cell === 'number') return String(cell);
+  const text = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+/** One row a run, in keyed units, with every digit; an empty field where the run gives no value. */
+export function runsCsv(outcomes: readonly Outcome[]): string {
+  const columns = columnsFor(outcomes);
+  const rows = outcomes.map((outcome) => columns.map(({ of }) => field(of(outcome))));
+  return [columns.map(({ name }) => field(name)), ...rows].map((row) => `${row.join(',')}\r\n`).join('');
+}

@@ -1,0 +1,128 @@
+import { type Comparison, LEVEL, type Verdict } from '../experiment/comparison.ts';
+import { MEASURES } from '../line/measures.ts';
+import type { Outcome } from '../line/outcome.ts';
+import type { State } from '../line/state.ts';
+import { COUNT_KEYS } from './count-keys.ts';
+
+/** A comparison as data. Every number is in the unit that its key names, unrounded; null is no value. */
+export interface ComparisonDocument {
+  /** Changes its number when a reader of the older form would go wrong. */
+  readonly format: 'mendline comparison 1';
+  /** Version of mendline that made the runs. */
+  readonly version: string;
+  readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
+  /** Every policy was run under each of these. */
+  readonly seeds: readonly number[];
+  /** Coverage of each mean's interval by itself, and of all the differences' intervals together. */
+  readonly level: number;
+  /** Number of differences that hold together. */
+  readonly comparisons: number;
+  /** The policy that the others are compared with. */
+  readonly baseline: string;
+  readonly policies: readonly string[];
+  readonly measures: readonly MeasureDocument[];
+  /** Mean share of the counted time by policy, station and state. */
+  readonly state_shares: Comparison['stateShares'];
+  readonly runs: readonly RunDocument[];
+}
+
+interface MeasureDocument {
+  readonly key: string;
+  readonly name: string;
+  /** Unit of the numbers in `rows`; `1` is a plain ratio. */
+  readonly unit: string;
+  readonly better: 'higher' | 'lower';
+  readonly meaning: string;
+  readonly rows: readonly RowDocument[];
+}
+
+interface RowDocument {
+  readonly policy: string;
+  readonly mean: number;
+  readonly lower: number | null;
+  readonly upper: number | null;
+  /** Runs that gave a value. */
+  readonly runs: number;
+  /** Mean of the differences to the baseline, run by run under the same seed. */
+  readonly difference: number | null;
+  readonly difference_lower: number | null;
+  readonly difference_upper: number | null;
+  readonly verdict: Verdict | null;
+}
+
+interface RunDocument {
+  readonly policy: string;
+  readonly seed: number;
+  readonly measures: Readonly<Record<string, number | null>>;
+  readonly counts: Readonly<Record<string, number>>;
+  readonly state_shares: Readonly<Record<string, Readonly<Record<State, number>>>>;
+  readonly stock_out_shares: Readonly<Record<string, number>>;
+  readonly events: number;
+}
+
+export interface ComparisonSource {
+  readonly comparison: Comparison;
+  readonly outcomes: readonly Outcome[];
+  readonly version: string;
+  readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
+}
+
+/** The unit that the end of a measure's key names. */
+function keyedUnit(key: string): string {
+  if (key.endsWith('_per_h')) return '1/h';
+  if (key.endsWith('_parts')) return 'parts';
+  if (key.endsWith('_s')) return 's';
+  return '1';
+}
+
+function runDocument(outcome: Outcome): RunDocument {
+  return {
+    policy: outcome.policy,
+    seed: outcome.seed,
+    measures: Object.fromEntries(MEASURES.map(({ key }) => [key, outcome.measures[key]])),
+    counts: Object.fromEntries(COUNT_KEYS.map(([count, key]) => [key, outcome.counts[count]])),
+    state_shares: outcome.stateShares,
+    stock_out_shares: outcome.stockOutShares,
+    events: outcome.events,
+  };
+}
+
+/** The comparison and the runs behind it as a plain object, its keys always in the same order. */
+export function comparisonJson({
+  comparison,
+  outcomes,
+  version,
+  scenario,
+}: ComparisonSource): ComparisonDocument {
+  const { baseline, comparisons, policies, measures, stateShares } = comparison;
+  return {
+    format: 'mendline comparison 1',
+    version,
+    scenario: { file: scenario.file, title: scenario.title, sha256: scenario.sha256 },
+    seeds: [...new Set(outcomes.map(({ seed }) => seed))],
+    level: LEVEL,
+    comparisons,
+    baseline,
+    policies,
+    measures: measures.map(({ measure, rows }) => ({
+      key: measure.key,
+      name: measure.name,
+      unit: keyedUnit(measure.key),
+      better: measure.better,
+      meaning: measure.meaning,
+      rows: rows.map(({ policy, estimate, difference, verdict }) => ({
+        policy,
+        mean: estimate.value,
+        lower: estimate.lower,
+        upper: estimate.upper,
+        runs: estimate.runs,
+        difference: difference?.value ?? null,
+        difference_lower: difference?.lower ?? null,
+        difference_upper: difference?.upper ?? null,
+        verdict,
+      })),
+    })),
+    state_shares: stateShares,
+    runs: outcomes.map(runDocument),
+  };
+}

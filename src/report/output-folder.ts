@@ -1,0 +1,46 @@
+import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+/** The folder for the report cannot be written. */
+export class UnwritableError extends Error {
+  constructor(folder: string, cause: unknown) {
+    const why = (cause as NodeJS.ErrnoException).code ?? String(cause);
+    super(`${folder}: cannot write here (${why}); choose another folder with --out FOLDER`);
+    this.name = 'UnwritableError';
+  }
+}
+
+/** A folder that reports go to. Each file appears whole or not at all. */
+export class OutputFolder {
+  readonly path: string;
+
+  /** Makes the folder if need be and tries to write in it, so that a bad place is known before any run. */
+  constructor(path: string) {
+    this.path = path;
+    try {
+      mkdirSync(path, { recursive: true });
+    } catch (error) {
+      throw new UnwritableError(path, error);
+    }
+    const probe = this.write('.mendline-probe', '');
+    rmSync(probe);
+  }
+
+  /** Writes a file and returns its path. */
+  write(name: string, content: string): string {
+    const path = join(this.path, name);
+    const draft = `${path}.${process.pid}.part`;
+    try {
+      writeFileSync(draft, content);
+      renameSync(draft, path);
+    } catch (error) {
+      rmSync(draft, { force: true });
+      throw new UnwritableError(this.path, error);
+    }
+    return path;
+  }
+
+  remove(name: string): void {
+    rmSync(join(this.path, name), { force: true });
+  }
+}

@@ -1,0 +1,246 @@
+import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import { STATES } from '../line/state.ts';
+import { basisOf, type Cells, cellsOf, notesOf, percentLevel } from './cells.ts';
+import { intervalCharts, stateCharts } from './charts.ts';
+import { escapeHtml } from './escape.ts';
+import { percent } from './format.ts';
+import { PAGE_STYLE } from './page-style.ts';
+import { STATE_LOOKS } from './state-words.ts';
+import { verdictSentences } from './verdict.ts';
+
+/** What the runs were made from, enough to make them again. */
+interface Provenance {
+  readonly file: string;
+  readonly sha256: string;
+  readonly version: string;
+  readonly command: string;
+  /** Such as `1 to 40`. */
+  readonly seeds: string;
+}
+
+export interface PageSource {
+  readonly comparison: Comparison;
+  readonly title: string;
+  /** What the scenario is, in words; blank lines part its paragraphs. */
+  readonly about: string;
+  readonly scenarioText: string;
+  readonly provenance: Provenance;
+  readonly warnings?: readonly string[];
+}
+
+/** Its space does not break at the end of a line. */
+const SHARE = `${percentLevel(LEVEL)}\u00a0%`;
+
+function paragraphs(text: string): string {
+  return text
+    .split(/\n\s*\n/)
+    .filter((part) => part.trim() !== '')
+    .map((part) => `<p>${escapeHtml(part.trim())}</p>`)
+    .join('\n');
+}
+
+/** A part of the report; its name stands in the margin and names the landmark. */
+function section(id: string, name: string, body: string): string {
+  return `<section id="${id}" aria-labelledby="${id}-name">
+<h2 id="${id}-name">${escapeHtml(name)}</h2>
+<div>
+${body}
+</div>
+</section>`;
+}
+
+/** A table in a box of its own that scrolls sideways, by keyboard too. */
+function scrolling(id: string, caption: string, head: string, rows: readonly string[]): string {
+  return `<div class="scroll" role="region" tabindex="0" aria-labelledby="${id}">
+<table>
+<caption><div id="${id}">${caption}</div></caption>
+<thead><tr>${head}</tr></thead>
+<tbody>
+${rows.join('\n')}
+</tbody>
+</table>
+</div>`;
+}
+
+function heading(text: string, kind = ''): string {
+  return `<th scope="col"${kind && ` class="${kind}"`}>${escapeHtml(text)}</th>`;
+}
+
+function verdictCell(verdict: string): string {
+  const kind = verdict === 'better' || verdict === 'worse' ? ` ${verdict}` : '';
+  return `<td class="word${kind}">${verdict}</td>`;
+}
+
+function measureCaption({ measure }: MeasureComparison): string {
+  return (
+    `${escapeHtml(measure.name)}, ${escapeHtml(measure.shown.unit)} ` +
+    `<span>(${measure.better} is better): ${escapeHtml(measure.meaning)}</span>`
+  );
+}
+
+function measureTable(compared: MeasureComparison, comparison: Comparison): string {
+  const several = comparison.policies.length > 1;
+  const plain = (cells: Cells) => [cells.mean, cells.interval];
+  const paired = (cells: Cells) => [cells.difference, cells.differenceInterval];
+  const rows = cellsOf(compared, comparison).map((cells) => {
+    const numbers = several ? [...plain(cells), ...paired(cells)] : plain(cells);
+    const row = numbers.map((text) => `<td>${escapeHtml(text)}</td>`).join('');
+    const verdict = several ? verdictCell(cells.verdict) : '';
+    return `<tr><th scope="row">${escapeHtml(cells.policy)}</th>${row}${verdict}</tr>`;
+  });
+  const head =
+    heading('policy') +
+    heading('mean') +
+    heading(`${SHARE} interval`) +
+    (several
+      ? heading(`difference to ${comparison.baseline}`) + heading('its interval') + heading('verdict', 'word')
+      : '');
+  const notes = notesOf(compared, comparison).map((note) => `<p class="note">${escapeHtml(note)}</p>`);
+  const table = scrolling(`table-${compared.measure.key}`, measureCaption(compared), head, rows);
+  return `<div class="measure">${[table, ...notes].join('\n')}</div>`;
+}
+
+function intervalFigures(comparison: Comparison): string {
+  const charts = intervalCharts(comparison);
+  const figures = comparison.measures.map(
+    ({ measure }, i) =>
+      `<figure><figcaption>${escapeHtml(measure.name)} ` +
+      `<span>(${measure.better} is better)</span></figcaption>${charts[i]}</figure>`,
+  );
+  const baseline = escapeHtml(comparison.baseline);
+  const key =
+    `Dot: mean. Bar: its ${SHARE} interval, where there is one. ` +
+    `Open dot and dotted rule: ${baseline}. The words are the verdicts on the paired differences in the tables; ` +
+    'whether two bars overlap does not decide them.';
+  return `<p class="note">${key}</p>\n<div class="panels">\n${figures.join('\n')}\n</div>`;
+}
+
+function stateTable(comparison: Comparison, policy: string, index: number): string {
+  const rows = Object.entries(comparison.stateShares[policy]!).map(
+    ([station, shares]) =>
+      `<tr><th scope="row">${escapeHtml(station)}</th>` +
+      `${STATES.map((state) => `<td>${percent(shares[state])}</td>`).join('')}</tr>`,
+  );
+  const head = heading('station') + STATES.map((state) => heading(state)).join('');
+  const caption = `${escapeHtml(policy)} <span>(mean share of the counted time, %)</span>`;
+  return scrolling(`states-${index + 1}`, caption, head, rows);
+}
+
+function stateFigures(comparison: Comparison): string {
+  const legend = STATES.map((state) => {
+    const { letter, colour, ink } = STATE_LOOKS[state];
+    return `<li><b style="background:${colour};color:${ink}">${letter}</b>${state}</li>`;
+  });
+  const figures = stateCharts(comparison).map(
+    ({ policy, svg }) => `<figure><figcaption>${escapeHtml(policy)}</figcaption>${svg}</figure>`,
+  );
+  const tables = comparison.policies.map((policy, i) => stateTable(comparison, policy, i));
+  return `<ul class="legend" aria-label="States, in the order of the bars">${legend.join('')}</ul>
+<div class="panels">
+${figures.join('\n')}
+</div>
+<details>
+<summary>The same as tables</summary>
+${tables.join('\n')}
+</details>`;
+}
+
+function reading(comparison: Comparison): string {
+  const { baseline, comparisons, measures } = comparison;
+  const terms: [string, string][] = [
+    [
+      'interval',
+      `Runs under different seeds differ. A ${SHARE} interval is made so that, over many such experiments, ` +
+        `${SHARE} of the intervals hold the mean that endless runs would give. It tells how sure the simulation is, ` +
+        'not how true the model is.',
+    ],
+    [
+      'paired difference',
+      `Each policy is run under the same seeds, so it meets the same luck as ${baseline}. ` +
+        'The difference is taken seed by seed and then averaged; much of the luck drops out.',
+    ],
+    [
+      'together',
+      `Many comparisons make a false find likely. By Bonferroni's inequality each interval of a difference is widened ` +
+        `so that all ${comparisons} of them hold together at ${SHARE}. This rests on means of runs being near normal.`,
+    ],
+    ['better, worse', `The whole interval of the difference to ${baseline} lies on one side of zero.`],
+    [
+      'undecided',
+      'The interval holds zero: these runs do not tell which way the difference goes. More seeds may. ' +
+        'It does not mean that there is no difference.',
+    ],
+    [
+      'baseline',
+      `${baseline}, the first policy of the scenario. The others are compared with it, not with each other.`,
+    ],
+  ];
+  const define = (pairs: readonly (readonly [string, string])[]) =>
+    `<dl>${pairs.map(([term, text]) => `<dt>${escapeHtml(term)}</dt><dd>${escapeHtml(text)}</dd>`).join('\n')}</dl>`;
+  const kept = comparison.policies.length > 1 ? terms : terms.slice(0, 1);
+  return `<h3>Words</h3>
+${define(kept)}
+<h3>Measures</h3>
+${define(measures.map(({ measure }) => [measure.name, `${measure.meaning}. ${measure.better === 'higher' ? 'Higher' : 'Lower'} is better.`]))}
+<h3>States of a station</h3>
+${define(STATES.map((state) => [state, STATE_LOOKS[state].meaning]))}`;
+}
+
+function origin({ file, sha256, version, command, seeds }: Provenance): string {
+  return `<dl>
+<dt>scenario</dt><dd>${escapeHtml(file)}</dd>
+<dt>its SHA-256</dt><dd><code>${escapeHtml(sha256)}</code></dd>
+<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
+<dt>seeds</dt><dd>${escapeHtml(seeds)}</dd>
+<dt>command</dt><dd><code>${escapeHtml(command)}</code></dd>
+</dl>
+<p class="note">The scenario, the seeds and the version together decide every digit.</p>`;
+}
+
+const CAUTION =
+  'mendline is a planning aid: it is no substitute for risk assessment, local codes and competent people. ' +
+  'Heated forming machines, robots and machines that restart can hurt people; nothing here says that a way of ' +
+  'recovering is safe to carry out.';
+
+/** One file with everything in it: no scripts, nothing fetched. The same comparison gives the same bytes. */
+export function comparisonPage(source: PageSource): string {
+  const { comparison, title, about, scenarioText, provenance, warnings = [] } = source;
+  const sentences = verdictSentences(comparison).map((text) => `<li>${escapeHtml(text)}</li>`);
+  const verdict = `<ul class="verdict">
+${sentences.join('\n')}
+</ul>
+<p class="note">${escapeHtml(basisOf(comparison, LEVEL))}</p>
+${warnings.map((text) => `<p class="warning"><strong>Warning:</strong> ${escapeHtml(text)}</p>`).join('\n')}`;
+  const several = comparison.policies.length > 1;
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<title>${escapeHtml(title)}</title>
+<style>${PAGE_STYLE}</style>
+</head>
+<body>
+<a class="skip" href="#verdict">Skip to the verdict</a>
+<header>
+<p class="kind">mendline ${several ? 'comparison of policies' : 'report on one policy'}</p>
+<h1>${escapeHtml(title)}</h1>
+</header>
+<main>
+${section('verdict', 'Verdict', verdict)}
+${section('about', 'The scenario', `<div class="prose">${paragraphs(about)}</div>`)}
+${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison)).join('\n'))}
+${section('intervals', 'Intervals', intervalFigures(comparison))}
+${section('states', 'What the stations did', stateFigures(comparison))}
+${section('reading', 'How to read this', `<div class="prose">${reading(comparison)}</div>`)}
+${section('text', 'Scenario text', `<details>\n<summary>${escapeHtml(provenance.file)}</summary>\n<pre tabindex="0">${escapeHtml(scenarioText)}</pre>\n</details>`)}
+${section('origin', 'Provenance', origin(provenance))}
+</main>
+<footer>
+${section('caution', 'Caution', `<p class="caution">${escapeHtml(CAUTION)}</p>`)}
+</footer>
+</body>
+</html>
+`;
+}

@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { MEASURES } from '../../src/line/measures.ts';
+import { runsCsv } from '../../src/report/csv.ts';
+import { outcome } from './fake.ts';
+
+describe('runsCsv', () => {
+  it('has a row a run, a column a measure, and a final newline', () => {
+    const text = runsCsv([outcome('a', 1), outcome('a', 2)]);
+    const lines = text.split('\r\n');
+    expect(lines).toHaveLength(4);
+    expect(lines[3]).toBe('');
+    const header = lines[0]!.split(',');
+    for (const { key } of MEASURES) expect(header).toContain(key);
+    for (const name of ['count_first_attempts', 'share_form_working', 'stock_out_share_sheet']) {
+      expect(header).toContain(name);
+    }
+    expect(lines[1]!.split(',')).toHaveLength(header.length);
+  });
+
+  it('keeps every digit, the sign of a number, and leaves no value empty', () => {
+    const [header, row] = runsCsv([outcome('a', 1, { throughput_per_h: 1 / 3, fit_rate: -0.25 })])
+      .split('\r\n')
+      .map((line) => line.split(','));
+    const cell = (key: string) => row![header!.indexOf(key)];
+    expect(Number(cell('throughput_per_h'))).toBe(1 / 3);
+    expect(cell('fit_rate')).toBe('-0.25');
+    expect(cell('scrap_rate')).toBe('');
+  });
+
+  it('quotes commas, quotes and line breaks', () => {
+    expect(runsCsv([outcome('hold, "then"\ngo', 1)])).toContain('\r\n"hold, ""then""\ngo",1,');
+  });
+
+  it.each(['=', '+', '-', '@'])('guards a name that starts with %s', (sign) => {
+    expect(runsCsv([outcome(`${sign}1`, 1)])).toContain(`\r\n'${sign}1,1,`);
+  });
+});

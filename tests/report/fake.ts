@@ -1,0 +1,47 @@
+import type { MeasureKey } from '../../src/line/measures.ts';
+import type { Outcome } from '../../src/line/outcome.ts';
+
+const COUNTS = {
+  started: 10,
+  good: 8,
+  scrapped: 1,
+  reworked: 0,
+  firstAttempts: 9,
+  firstFits: 8,
+  tight: 1,
+  loose: 0,
+  unread: 0,
+};
+
+/** Made-up measures; those not given have no value. */
+export function outcome(
+  policy: string,
+  seed: number,
+  given: Partial<Record<MeasureKey, number>> = {},
+): Outcome {
+  return {
+    policy,
+    seed,
+    measures: {
+      throughput_per_h: null,
+      scrap_rate: null,
+      fit_rate: null,
+      rework_rate: null,
+      work_in_progress_parts: null,
+      lead_time_s: null,
+      ...given,
+    },
+    stateShares: {
+      form: { working: 0.6, starved: 0.1, blocked: 0.2, down: 0.1, held: 0 },
+      assemble: { working: 0.5, starved: 0.3, blocked: 0, down: 0.15, held: 0.05 },
+    },
+    stockOutShares: { sheet: 0.02 },
+    counts: COUNTS,
+    events: 100,
+  };
+}
+
+/** A made-up wobble that differs from seed to seed and policy to policy, between -1 and 1. */
+export function wobble(policy: number, seed: number): number {
+  return Math.sin(seed * 12.9 + policy * 78.2);
+}

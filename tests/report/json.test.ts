@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { compare } from '../../src/experiment/comparison.ts';
+import { comparisonJson } from '../../src/report/json.ts';
+import { outcome } from './fake.ts';
+import { sampleOutcomes } from './sample.ts';
+
+const SCENARIO = { file: 'a.yaml', title: 'A', sha256: 'ab' };
+
+function documentOf(outcomes = sampleOutcomes()) {
+  const comparison = compare([...new Set(outcomes.map(({ policy }) => policy))], outcomes);
+  return comparisonJson({ comparison, outcomes, version: '0.1.0', scenario: SCENARIO });
+}
+
+describe('comparisonJson', () => {
+  it('gives the same text again, whatever the order of keys in its input', () => {
+    const turned = sampleOutcomes().map((one) => ({
+      ...Object.fromEntries(Object.entries(one).reverse()),
+      measures: Object.fromEntries(Object.entries(one.measures).reverse()),
+    })) as ReturnType<typeof sampleOutcomes>;
+    expect(JSON.stringify(documentOf())).toBe(JSON.stringify(documentOf()));
+    expect(JSON.stringify(documentOf(turned))).toBe(JSON.stringify(documentOf()));
+  });
+
+  it('holds the runs unrounded in keyed units', () => {
+    const made = documentOf([outcome('a', 7, { scrap_rate: 1 / 3, lead_time_s: 600 })]);
+    expect(made.runs[0]!.measures.scrap_rate).toBe(1 / 3);
+    expect(made.seeds).toEqual([7]);
+    expect(made.measures.map(({ key, unit }) => [key, unit])).toEqual([
+      ['scrap_rate', '1'],
+      ['lead_time_s', 's'],
+    ]);
+    expect(made.measures[1]!.rows[0]).toMatchObject({
+      mean: 600,
+      lower: null,
+      difference: null,
+      verdict: null,
+    });
+  });
+
+  it('survives being written and read', () => {
+    const made = documentOf();
+    expect(JSON.parse(JSON.stringify(made))).toEqual(made);
+  });
+});

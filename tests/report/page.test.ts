@@ -1,0 +1,75 @@
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { compare } from '../../src/experiment/comparison.ts';
+import { comparisonPage } from '../../src/report/page.ts';
+import { outcome } from './fake.ts';
+import { samplePage } from './sample.ts';
+
+const NAMESPACE = /http:\/\/www\.w3\.org\/(2000\/svg|1999\/xlink)/g;
+
+describe('comparisonPage', () => {
+  const page = comparisonPage(samplePage());
+
+  it('escapes what a scenario may hold', () => {
+    const nasty = '<script>alert(1)</script>';
+    const outcomes = [nasty, 'b"\'&'].flatMap((name) =>
+      [1, 2, 3].map((seed) => ({
+        ...outcome(name, seed, { fit_rate: seed / 10 }),
+        stateShares: { [nasty]: { working: 1, starved: 0, blocked: 0, down: 0, held: 0 } },
+      })),
+    );
+    const source = samplePage(nasty);
+    const made = comparisonPage({
+      ...source,
+      comparison: compare([nasty, 'b"\'&'], outcomes),
+      about: nasty,
+      scenarioText: nasty,
+      provenance: { file: nasty, sha256: nasty, version: nasty, command: nasty, seeds: nasty },
+      warnings: [nasty],
+    });
+    expect(made).not.toContain('<script');
+    expect(made).toContain('&lt;script&gt;alert(1)&lt;/script&gt;');
+    expect(parseHTML(made).document.querySelectorAll('script')).toHaveLength(0);
+  });
+
+  it('fetches nothing and runs nothing', () => {
+    expect(page.replace(NAMESPACE, '')).not.toMatch(
+      /https?:\/\/|\ssrc=|@import|url\(|<link|<script|\son[a-z]+=/i,
+    );
+  });
+
+  it('gives the same bytes again', () => {
+    expect(comparisonPage(samplePage())).toBe(page);
+  });
+
+  it('names every chart and gives every id once', () => {
+    const { document } = parseHTML(page);
+    const charts = [...document.querySelectorAll('figure > svg')] as {
+      getAttribute(name: string): string | null;
+    }[];
+    const { measures, policies } = samplePage().comparison;
+    expect(charts).toHaveLength(measures.length + policies.length);
+    for (const chart of charts) {
+      expect(chart.getAttribute('role')).toBe('img');
+      expect(chart.getAttribute('aria-label')).toBeTruthy();
+      expect(chart.getAttribute('viewBox')).toBeTruthy();
+    }
+    const ids = ([...document.querySelectorAll('[id]')] as { id: string }[]).map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it('puts the verdict first and the caution in', () => {
+    expect(page.indexOf('id="verdict"')).toBeLessThan(page.indexOf('id="about"'));
+    expect(page).toContain('it is no substitute for risk assessment, local codes and competent people');
+  });
+
+  it('serves one policy under one seed', () => {
+    const made = comparisonPage({
+      ...samplePage(),
+      comparison: compare(['a'], [outcome('a', 1, { fit_rate: 0.5 })]),
+    });
+    expect(made).toContain('There is nothing to compare');
+    expect(made).not.toContain('difference to');
+    expect(made).not.toContain('NaN');
+  });
+});
