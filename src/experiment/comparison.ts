@@ -45,6 +45,13 @@ function verdictOf(difference: Estimate, better: Measure['better']): Verdict | n
   return 'undecided';
 }
 
+/** Cuts an interval to the values that the measure can have, which covers the true value no less often. */
+function possible(estimate: Estimate, { most = Number.POSITIVE_INFINITY }: Measure): Estimate {
+  const { lower, upper } = estimate;
+  if (lower === null || upper === null) return estimate;
+  return { ...estimate, lower: Math.max(0, lower), upper: Math.min(most, upper) };
+}
+
 function values(outcomes: readonly Outcome[], key: MeasureKey): number[] {
   return outcomes.map((outcome) => outcome.measures[key]).filter((value) => value !== null);
 }
@@ -79,7 +86,7 @@ export function compare(policies: readonly string[], outcomes: readonly Outcome[
     const own = byPolicy.get(policy)!;
     const found = values(own, measure.key);
     if (found.length === 0) return null;
-    const estimate = meanInterval(found, LEVEL);
+    const estimate = possible(meanInterval(found, LEVEL), measure);
     if (policy === baseline) return { policy, estimate, difference: null, verdict: null };
     const paired = own.flatMap((outcome, i) => {
       const one = outcome.measures[measure.key];

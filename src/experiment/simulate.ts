@@ -89,7 +89,9 @@ function outcome(
   const shares = (name: string) => {
     const own = to.seconds.get(name)!;
     const before = from.seconds.get(name)!;
-    return Object.fromEntries(STATES.map((state, i) => [state, (own[i]! - before[i]!) / window]));
+    return Object.fromEntries(
+      STATES.map((state, i) => [state, Math.min(1, (own[i]! - before[i]!) / window)]),
+    );
   };
   return {
     policy,

@@ -22,6 +22,8 @@ export interface Measure {
   /** Unit it is shown in, and the factor from the keyed unit to it. */
   readonly shown: { readonly unit: string; readonly factor: number };
   readonly better: 'higher' | 'lower';
+  /** The largest value it can have, if there is one; none is negative. */
+  readonly most?: number;
   readonly meaning: string;
   /** Undefined where the run gives no value, such as a fit rate without assembly. */
   readonly of: (counts: Counts) => number | undefined;
@@ -53,6 +55,7 @@ export const MEASURES = [
   {
     key: 'fit_rate',
     name: 'fit rate',
+    most: 1,
     shown: { unit: '%', factor: 100 },
     better: 'higher',
     meaning: 'parts that fit at their first attempt / first attempts at assembly',

@@ -1,4 +1,5 @@
 import type { Line } from './line.ts';
+import { WORKING } from './state.ts';
 
 /** A run broke a law that every run must keep: a fault of the program, never a result. */
 export class SelfCheckError extends Error {
@@ -19,8 +20,9 @@ const ROUNDING = 1e-9;
 
 /**
  * Checks a line whose clock has reached its end: nothing appeared or vanished, Little's law (J. D. C. Little,
- * 1961, Operations Research 9, 383-387) holds as the identity it is over a whole run, and every station's
- * states fill the time.
+ * 1961, Operations Research 9, 383-387) holds as the identity it is over a whole run, no station finished more
+ * work than it had time for (so the line's rate is not above its bottleneck's), and every station's states fill
+ * the time.
  */
 export function selfCheck(line: Line): void {
   const { now } = line.calendar;
@@ -39,6 +41,14 @@ export function selfCheck(line: Line): void {
     station.settle();
     held += (station.inbox?.count ?? 0) + station.partsHere;
     const total = station.seconds.reduce((sum, seconds) => sum + seconds, 0);
+    const working = station.seconds[WORKING]!;
+    if (station.finishedSeconds > working * (1 + ROUNDING) + ROUNDING) {
+      throw new SelfCheckError(
+        `cycles finished at "${station.name}" fit into its working time, so no station outruns its own rate`,
+        station.finishedSeconds,
+        working,
+      );
+    }
     equal(`states of "${station.name}" fill the run`, total, now, ROUNDING);
   }
   equal('parts in the line = parts on stations and in buffers', rows, held);

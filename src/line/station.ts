@@ -44,6 +44,8 @@ export class Station implements Actor, Consumer, Unloader {
   state = STARVED;
   /** When the present state began, s. */
   since = 0;
+  /** Sum of the cycle times of all finished cycles, s. */
+  finishedSeconds = 0;
   loaded = 0;
   cycle = 0;
   inbox: Buffer | null = null;
@@ -199,6 +201,7 @@ export class Station implements Actor, Consumer, Unloader {
 
   #finish(): void {
     this.#wearBy(this.#remaining);
+    this.finishedSeconds += this.cycle;
     this.#finished = true;
     this.#moved = 0;
     this.operation.finish(this);

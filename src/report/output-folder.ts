@@ -1,11 +1,20 @@
 import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
+const reasons: Readonly<Record<string, string>> = {
+  EEXIST: 'a file stands where the folder should be',
+  ENOTDIR: 'part of this path is a file',
+  EACCES: 'writing here is not permitted',
+  EPERM: 'writing here is not permitted',
+  EROFS: 'the disk is read-only',
+  ENOSPC: 'the disk is full',
+};
+
 /** The folder for the report cannot be written. */
 export class UnwritableError extends Error {
   constructor(folder: string, cause: unknown) {
-    const why = (cause as NodeJS.ErrnoException).code ?? String(cause);
-    super(`${folder}: cannot write here (${why}); choose another folder with --out FOLDER`);
+    const { code = '', message } = cause as NodeJS.ErrnoException;
+    super(`${folder}: ${reasons[code] ?? message}; choose another folder with --out FOLDER`);
     this.name = 'UnwritableError';
   }
 }

@@ -202,10 +202,17 @@ const CAUTION =
   'Heated forming machines, robots and machines that restart can hurt people; nothing here says that a way of ' +
   'recovering is safe to carry out.';
 
+/** The sentence as HTML, the policy it speaks of in bold. */
+function withNameStrong(sentence: string, policies: readonly string[]): string {
+  const name = policies.find((policy) => sentence.startsWith(`${policy} against `));
+  if (name === undefined) return escapeHtml(sentence);
+  return `<strong>${escapeHtml(name)}</strong>${escapeHtml(sentence.slice(name.length))}`;
+}
+
 /** One file with everything in it: no scripts, nothing fetched. The same comparison gives the same bytes. */
 export function comparisonPage(source: PageSource): string {
   const { comparison, title, about, scenarioText, provenance, warnings = [] } = source;
-  const sentences = verdictSentences(comparison).map((text) => `<li>${escapeHtml(text)}</li>`);
+  const sentences = verdictSentences(comparison).map((text) => `<li>${withNameStrong(text, comparison.policies)}</li>`);
   const verdict = `<ul class="verdict">
 ${sentences.join('\n')}
 </ul>
@@ -230,8 +237,8 @@ ${warnings.map((text) => `<p class="warning"><strong>Warning:</strong> ${escapeH
 <main>
 ${section('verdict', 'Verdict', verdict)}
 ${section('about', 'The scenario', `<div class="prose">${paragraphs(about)}</div>`)}
-${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison)).join('\n'))}
 ${section('intervals', 'Intervals', intervalFigures(comparison))}
+${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison)).join('\n'))}
 ${section('states', 'What the stations did', stateFigures(comparison))}
 ${section('reading', 'How to read this', `<div class="prose">${reading(comparison)}</div>`)}
 ${section('text', 'Scenario text', `<details>\n<summary>${escapeHtml(provenance.file)}</summary>\n<pre tabindex="0">${escapeHtml(scenarioText)}</pre>\n</details>`)}
