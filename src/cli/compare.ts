@@ -74,6 +74,6 @@ export async function compareCommand(given: Given): Promise<number> {
   folder.write('comparison.json', asJson);
   folder.write('runs.csv', runsCsv(outcomes));
   folder.remove(UNFINISHED);
-  if (!given.json) process.stdout.write(`\nReport: ${path} (with comparison.json and runs.csv beside it)\n`);
+  if (!given.json) process.stdout.write(`\nReport: ${path}\nBeside it: comparison.json and runs.csv\n`);
   return EXIT.done;
 }

@@ -3,9 +3,7 @@ import { UnreadableFileError } from '../experiment/scenario-file.ts';
 import { UnwritableError } from '../report/output-folder.ts';
 import { ScenarioError } from '../scenario/problem.ts';
 import { EXIT } from './exit-codes.ts';
-
-/** The command line asks for something that cannot be. */
-export class UsageError extends Error {}
+import { UsageError } from './usage-error.ts';
 
 /** Says on stderr what went wrong and returns the exit code for it. A fault of the program keeps its trace. */
 export function explainFailure(error: unknown): number {

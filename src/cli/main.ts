@@ -1,6 +1,8 @@
 import yargs, { type Argv } from 'yargs';
+import { MOST_SEEDS } from '../scenario/limits.ts';
+import { suggestion } from '../scenario/nearest.ts';
 import { EXIT } from './exit-codes.ts';
-import { explainFailure, UsageError } from './failure.ts';
+import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 
 const file = (command: Argv) =>
@@ -9,20 +11,70 @@ const file = (command: Argv) =>
 const json = { type: 'boolean', default: false, describe: 'print JSON instead of text' } as const;
 const seeds = {
   type: 'number',
-  describe: 'runs for each policy, instead of what the scenario says',
+  requiresArg: true,
+  describe: 'runs for each policy; else what the scenario says',
 } as const;
-const workers = { type: 'number', describe: 'worker threads; by default one a core' } as const;
-const out = { type: 'string', describe: 'folder for the report' } as const;
+const workers = {
+  type: 'number',
+  requiresArg: true,
+  describe: 'worker threads; by default one a core',
+} as const;
+const out = {
+  type: 'string',
+  requiresArg: true,
+  describe: 'folder for the report; else reports/ and the name of FILE',
+} as const;
+const policy = {
+  type: 'string',
+  requiresArg: true,
+  describe: 'name of the policy; by default the first',
+} as const;
 
-/** Refuses anything but a whole number, 1 or more, where a count is given. */
-function wholeNumbers(given: Record<string, unknown>): true {
-  for (const key of ['seeds', 'workers']) {
+const OPTIONS = {
+  compare: { seeds, workers, json, out },
+  run: { policy, seeds, workers, json },
+  check: { json },
+};
+const COMMANDS = Object.keys(OPTIONS);
+/** The most that is taken for a count: each run and each worker needs memory. */
+const MOST: Readonly<Record<string, number>> = { seeds: MOST_SEEDS, workers: 256 };
+
+/** Refuses an option given twice, a count that is none, and a folder without a name. */
+function soundOptions(given: Record<string, unknown>): true {
+  for (const [key, value] of Object.entries(given)) {
+    if (key !== '_' && Array.isArray(value)) throw new UsageError(`--${key} is given more than once`);
+  }
+  for (const [key, most] of Object.entries(MOST)) {
     const value = given[key];
-    if (value !== undefined && !(Number.isInteger(value) && (value as number) >= 1)) {
-      throw new UsageError(`--${key} expects a whole number, 1 or more`);
+    if (value === undefined) continue;
+    if (!Number.isInteger(value) || (value as number) < 1 || (value as number) > most) {
+      throw new UsageError(`--${key} expects a whole number from 1 to ${most}`);
     }
   }
+  if (given.out === '') throw new UsageError('--out expects the name of a folder');
   return true;
+}
+
+/** A complaint of the argument parser in words that name the remedy. */
+function reworded(message: string, args: readonly string[]): string {
+  const [, unknown] = /^Unknown arguments?: (.+)$/.exec(message) ?? [];
+  if (unknown !== undefined) {
+    const [command = ''] = args;
+    const known = Object.keys(OPTIONS[command as keyof typeof OPTIONS] ?? {}).map((key) => `--${key}`);
+    return unknown
+      .split(', ')
+      .map((word) =>
+        args.some((arg) => arg.replace(/=.*$/s, '').replace(/^--?/, '') === word && arg.startsWith('-'))
+          ? `--${word} is no option here${suggestion(`--${word}`, known)}`
+          : `"${word}" is one word too many; a name with spaces needs quotes`,
+      )
+      .join('; ');
+  }
+  if (message.startsWith('Not enough non-option arguments')) {
+    return 'name a scenario, such as scenarios/tray-cell.yaml';
+  }
+  const [, bare] = /^Not enough arguments following: (.+)$/.exec(message) ?? [];
+  return bare === undefined ? message : `--${bare} expects a value after it`;
 }
 
 /** The command line, as a table of contents: each command lives in its own file, loaded when asked for. */
@@ -38,8 +90,8 @@ export async function main(args: readonly string[]): Promise<number> {
       'run every policy under the same seeds and compare them',
       (command) =>
         file(command)
-          .options({ seeds, workers, json, out })
-          .check(wholeNumbers)
+          .options(OPTIONS.compare)
+          .check(soundOptions)
           .example('$0 compare scenarios/tray-cell.yaml --seeds 10', 'a quick look at the demo'),
       async (given) => {
         const { compareCommand } = await import('./compare.ts');
@@ -51,13 +103,8 @@ export async function main(args: readonly string[]): Promise<number> {
       'run one policy',
       (command) =>
         file(command)
-          .options({
-            policy: { type: 'string', describe: 'name of the policy; by default the first' },
-            seeds,
-            workers,
-            json,
-          })
-          .check(wholeNumbers)
+          .options(OPTIONS.run)
+          .check(soundOptions)
           .example('$0 run scenarios/tray-cell.yaml --policy "retune forming"', 'one policy of the demo'),
       async (given) => {
         const { runCommand } = await import('./run.ts');
@@ -69,7 +116,8 @@ export async function main(args: readonly string[]): Promise<number> {
       'check a scenario and explain it, without running it',
       (command) =>
         file(command)
-          .options({ json })
+          .options(OPTIONS.check)
+          .check(soundOptions)
           .example('$0 check scenarios/tray-cell.yaml', 'the line, its bottleneck, its troubles'),
       async (given) => {
         const { checkCommand } = await import('./check.ts');
@@ -78,7 +126,6 @@ export async function main(args: readonly string[]): Promise<number> {
     )
     .demandCommand(1, 'say what to do: compare, run or check')
     .strict()
-    .recommendCommands()
     .help()
     .alias('help', 'h')
     .version(version())
@@ -88,12 +135,20 @@ export async function main(args: readonly string[]): Promise<number> {
     .fail((message, error) => {
       // yargs's own complaints are about usage; anything else comes from a command.
       if (error && error.name !== 'YError') throw error;
-      throw new UsageError(`${message}. "mendline --help" shows how it is used`);
+      throw new UsageError(
+        `${reworded(message, args).replace(/[^?]$/, '$&.')} "mendline --help" shows how it is used`,
+      );
     });
   try {
+    const [first] = args;
+    if (first !== undefined && !first.startsWith('-') && !COMMANDS.includes(first)) {
+      throw new UsageError(`there is no command "${first}"${suggestion(first, COMMANDS)}`);
+    }
     await parser.parseAsync();
     return code;
   } catch (error) {
+    // Loaded only now: it knows the errors of the whole program, and `--help` should start at once.
+    const { explainFailure } = await import('./failure.ts');
     return explainFailure(error);
   }
 }

@@ -4,9 +4,9 @@ import { comparisonJson } from '../report/json.ts';
 import { singleText } from '../report/terminal.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import { EXIT } from './exit-codes.ts';
-import { UsageError } from './failure.ts';
 import { coloured, columns } from './look.ts';
 import { doRuns } from './runs.ts';
+import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 
 interface Given {

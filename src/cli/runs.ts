@@ -49,7 +49,10 @@ export async function doRuns(
       error.finished.length > 0
     ) {
       const path = keep(error.finished);
-      error.message += `; ${error.finished.length} finished runs are kept in ${path}`;
+      error.message +=
+        error instanceof InterruptedError
+          ? `; they are kept in ${path}`
+          : `; ${error.finished.length} finished runs are kept in ${path}`;
     }
     throw error;
   } finally {

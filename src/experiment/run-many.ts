@@ -58,10 +58,15 @@ export async function runMany(
   });
   const outcomes: (Outcome | undefined)[] = tasks.map(() => undefined);
   const kept = () => outcomes.filter((outcome) => outcome !== undefined);
+  const running: Promise<void>[] = [];
   let finished = 0;
   const one = async (task: Task, i: number) => {
     const answer = (await pool.run(task)) as Answer;
-    if ('failure' in answer) throw new FailedRunError(task, answer.failure, kept());
+    if ('failure' in answer) {
+      // Of several failures the first in the plan is told, whatever order the workers come to them in.
+      await Promise.allSettled(running.slice(0, i));
+      throw new FailedRunError(task, answer.failure, kept());
+    }
     outcomes[i] = answer.outcome;
     onFinished?.(++finished, tasks.length);
   };
@@ -71,7 +76,8 @@ export async function runMany(
     signal?.addEventListener('abort', stop, { once: true });
   });
   try {
-    await Promise.race([Promise.all(tasks.map(one)), aborted]);
+    for (const [i, task] of tasks.entries()) running.push(one(task, i));
+    await Promise.race([Promise.all(running), aborted]);
     return kept();
   } finally {
     aborted.catch(() => {});

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { MOST_COUNTED } from './limits.ts';
 import { suggestion } from './nearest.ts';
 import {
   type Dimension,
@@ -49,7 +50,7 @@ const positive: Bound = { words: 'above zero', holds: (value) => value > 0 };
 const upToWhole: Bound = { words: 'from 0 % to 100 %', holds: (value) => value >= 0 && value <= 1 };
 
 function unitPattern(units: readonly string[]): string {
-  return `^\\s*${NUMBER_PATTERN}\\s*(?:${units.map((unit) => unit.replace('/', '\\/')).join('|')})\\s*$`;
+  return `^\\s*${NUMBER_PATTERN}\\s*(?:${units.map((unit) => unit.replace('/', '\\/').replace('µ', '[µμ]')).join('|')})\\s*$`;
 }
 
 function quantity(dimension: Dimension, bound: Bound) {
@@ -119,10 +120,11 @@ export function ratio(of: Dimension, example: string) {
     });
 }
 
-export const count = (least: number) =>
-  z.int({ error: `expected a whole number, ${least} or more` }).min(least, {
-    error: `expected a whole number, ${least} or more`,
-  });
+/** A whole number within bounds. */
+export function count(least: number, most = MOST_COUNTED) {
+  const error = `expected a whole number from ${least} to ${most}`;
+  return z.int({ error }).min(least, { error }).max(most, { error });
+}
 
 /** A word out of a list. */
 export function word<const Words extends readonly [string, ...string[]]>(words: Words) {
@@ -136,7 +138,7 @@ export function word<const Words extends readonly [string, ...string[]]>(words: 
 
 export const text = z.string({ error: 'expected text' });
 export const name = z
-  .string({ error: 'expected a name' })
+  .string({ error: 'expected a name that does not start with a digit' })
   .regex(/^[^\d\s]/, { error: 'expected a name that does not start with a digit' });
 
 /** One of several mappings, told apart by the word under `key`. */

@@ -11,18 +11,27 @@ function isMapping(value: unknown): boolean {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
+/** What the validator says of a choice that has no words of its own. */
+const NO_WORDS = 'Invalid input';
+
 function findingsOf(issue: Issue, raw: unknown, base: Path): Finding[] {
   const path = [...base, ...issue.path];
   const at = valueAt(raw, path);
+  const plain = (): Finding[] => {
+    const key = path.at(-1);
+    const missing = at === undefined && typeof key === 'string';
+    return [{ path, message: missing ? `"${key}" is missing: ${issue.message}` : issue.message }];
+  };
   switch (issue.code) {
     case 'unrecognized_keys':
       // One line of the message for each key, in order.
       return issue.message.split('\n').map((message, i) => ({ path, key: issue.keys[i]!, message }));
     case 'invalid_union': {
+      if (issue.message !== NO_WORDS) return plain();
       // A choice between a mapping and something shorter: speak of the form that was tried.
       const [mapping, other] = issue.errors;
       const chosen = isMapping(at) ? mapping : (other ?? mapping);
-      if (!chosen || chosen.length === 0) return [{ path, message: issue.message }];
+      if (!chosen || chosen.length === 0) return plain();
       return chosen.flatMap((inner) => findingsOf(inner as Issue, raw, path));
     }
     case 'invalid_key':
@@ -31,37 +40,62 @@ function findingsOf(issue: Issue, raw: unknown, base: Path): Finding[] {
         key: String(path.at(-1)),
         message: inner.message,
       }));
-    default: {
-      const key = path.at(-1);
-      const message =
-        at === undefined && typeof key === 'string' ? `"${key}" is missing: ${issue.message}` : issue.message;
-      return [{ path, message }];
-    }
+    default:
+      return plain();
   }
 }
+
+/** What a faulty top-level key is taken to be while the rest is checked. */
+const STAND_INS: Readonly<Record<string, unknown>> = {
+  mendline: 1,
+  title: '',
+  about: '',
+  run: { 'warm-up': '0 s', length: '1 s', seeds: 1 },
+  stock: {},
+  stations: {},
+  policies: {},
+};
 
 /** What a failed validation found, with the issues of alternatives unfolded. */
 export function findings(error: z.ZodError, raw: unknown): Finding[] {
   return error.issues.flatMap((issue) => findingsOf(issue, raw, []));
 }
 
+/** What of a file has no findings. */
+interface Sound {
+  readonly rest: unknown;
+  /** By policy, the places in the file of the responses that are left. */
+  readonly places: ReadonlyMap<string, readonly number[]>;
+}
+
 /**
- * A copy of `raw` without the entries that hold findings: a station with a problem goes whole, so that what is
- * left can be checked for cross references. Undefined when a finding concerns the top level itself.
+ * A copy of `raw` without the entries that hold findings: a station or a response with a problem goes whole, and
+ * so does a faulty key of the top level, so that what is left can be checked for cross references.
  */
-export function withoutFaulty(raw: unknown, found: readonly Finding[]): unknown {
-  const copy = structuredClone(raw) as Record<PropertyKey, unknown>;
-  if (!isMapping(copy)) return undefined;
+export function withoutFaulty(raw: unknown, found: readonly Finding[]): Sound {
+  const places = new Map<string, number[]>();
+  if (!isMapping(raw)) return { rest: undefined, places };
+  const copy = structuredClone(raw) as Record<string, unknown>;
+  const responses = new Map<string, Set<number>>();
   for (const { path, key } of found) {
-    const [section, name] = key === undefined ? path : [...path, key];
-    if (section === undefined) return undefined;
-    if (name === undefined && key !== undefined) {
-      delete copy[section];
-      continue;
-    }
-    const entries = copy[section];
-    if (name === undefined || !isMapping(entries)) return undefined;
-    delete (entries as Record<PropertyKey, unknown>)[name];
+    const [section, name, place] = (key === undefined ? path : [...path, key]).map(String);
+    const entries = section === undefined ? undefined : copy[section];
+    if (section === undefined) continue;
+    if (name === undefined || !isMapping(entries)) {
+      if (STAND_INS[section] === undefined) delete copy[section];
+      else copy[section] = STAND_INS[section];
+    } else if (section === 'run') copy.run = STAND_INS.run;
+    else if (section === 'policies' && place !== undefined) {
+      responses.set(name, (responses.get(name) ?? new Set()).add(Number(place)));
+    } else delete (entries as Record<string, unknown>)[name];
   }
-  return copy;
+  for (const [policy, faulty] of responses) {
+    const policies = copy.policies as Record<string, unknown>;
+    const all = policies[policy];
+    if (!Array.isArray(all)) continue;
+    const kept = [...all.keys()].filter((place) => !faulty.has(place));
+    places.set(policy, kept);
+    policies[policy] = kept.map((place) => all[place]);
+  }
+  return { rest: copy, places };
 }

@@ -1,20 +1,28 @@
-import { LineCounter, parseDocument } from 'yaml';
 import { findings, withoutFaulty } from './findings.ts';
 import { locate, type Problem, ScenarioError } from './problem.ts';
 import { crossReferences, type Names } from './references.ts';
 import type { Scenario } from './scenario.ts';
 import { schema } from './schema.ts';
+import { readYaml } from './yaml-text.ts';
 
-function keysOf(section: unknown): string[] {
-  return typeof section === 'object' && section !== null ? Object.keys(section) : [];
+function entriesOf(section: unknown): [string, unknown][] {
+  return typeof section === 'object' && section !== null ? Object.entries(section) : [];
 }
 
+const keysOf = (section: unknown): string[] => entriesOf(section).map(([key]) => key);
+const under = (entry: unknown, key: string): unknown => (entry as Record<string, unknown> | null)?.[key];
+
 /** The names of the file's entries, faulty ones included, so that a reference to one is no second problem. */
-function namesIn(raw: Record<string, unknown>): Names {
+function namesIn(raw: Record<string, unknown>, places: Names['places']): Names {
+  const stations = entriesOf(raw.stations);
   return {
     stock: keysOf(raw.stock),
     parts: keysOf(raw.parts),
-    stations: keysOf(raw.stations),
+    stations: stations.map(([name]) => name),
+    features: entriesOf(raw.parts).flatMap(([, part]) => keysOf(under(part, 'features'))),
+    settings: stations.flatMap(([, station]) => keysOf(under(station, 'settings'))),
+    next: new Map(stations.map(([name, station]) => [name, under(station, 'to')])),
+    places,
   };
 }
 
@@ -23,30 +31,24 @@ function namesIn(raw: Record<string, unknown>): Names {
  * @param source what to call the text in messages, usually the file's path
  * @throws ScenarioError listing every problem of the text with its line and column
  */
-export function parseScenario(text: string, source: string): Scenario {
+export function parseScenario(given: string, source: string): Scenario {
+  // A byte order mark takes no column in an editor.
+  const text = given.replace(/^\uFEFF/, '');
   const refuse = (problems: readonly Problem[]): never => {
     throw new ScenarioError(problems, source, text);
   };
-  const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
-  if (document.errors.length > 0) {
-    refuse(
-      document.errors.map(({ pos, message }) => {
-        const { line, col } = lines.linePos(pos[0]);
-        return { line, column: col, message: `not readable as YAML: ${message}` };
-      }),
-    );
-  }
-  const raw: unknown = document.toJS();
-  if (raw === null || raw === undefined) {
-    refuse([{ line: 1, column: 1, message: 'the file is empty; a scenario starts with "mendline: 1"' }]);
-  }
+  const read = readYaml(text);
+  if ('problems' in read) return refuse(read.problems);
+  const { document, lines, raw } = read;
   const result = schema.safeParse(raw);
   const found = result.success ? [] : findings(result.error, raw);
-  const whole = result.success ? result : schema.safeParse(withoutFaulty(raw, found));
-  if (whole.success)
-    found.push(...crossReferences(whole.data, namesIn(raw as Record<string, unknown>), result.success));
-  if (found.length > 0 || !result.success) refuse(locate(found, document, lines));
-  const { title, about, run, stock, parts = [], stations, disturbances = [], policies } = result.data!;
+  const sound = withoutFaulty(raw, found);
+  const judged = result.success ? result : schema.safeParse(sound.rest);
+  if (judged.success) {
+    const names = namesIn(raw as Record<string, unknown>, sound.places);
+    found.push(...crossReferences(judged.data, names, result.success));
+  }
+  if (found.length > 0 || !result.success) return refuse(locate(found, document, lines));
+  const { title, about, run, stock, parts = [], stations, disturbances = [], policies } = result.data;
   return { title, about, run, stocks: stock, parts, stations, disturbances, policies };
 }

@@ -17,6 +17,12 @@ export interface Problem {
   readonly message: string;
 }
 
+/** Characters shown of the offending line. */
+const SHOWN = 70;
+
+/** Text without what a terminal would obey; each such character becomes one that shows. */
+const printable = (text: string): string => text.replace(/(?!\t)\p{Cc}/gu, '\uFFFD');
+
 /** The scenario text has problems; all of them are listed. */
 export class ScenarioError extends Error {
   readonly problems: readonly Problem[];
@@ -37,11 +43,12 @@ export class ScenarioError extends Error {
     return this.problems
       .map(({ line, column, message }) => {
         const number = String(line).padStart(5);
-        const full = lines[line - 1] ?? '';
-        const from = Math.max(0, column - 40);
-        const shown = full.slice(from, from + 70);
-        const mark = `${' '.repeat(Math.max(0, column - 1 - from))}^`;
-        return `${this.source}:${line}:${column}: ${message}\n${number} | ${shown}\n      | ${mark}`;
+        const full = printable(lines[line - 1] ?? '');
+        const from = Math.max(0, Math.min(column - 40, full.length - SHOWN));
+        const shown = full.slice(from, from + SHOWN);
+        // Tabs stay tabs, so that the mark stands below its place however wide they are shown.
+        const mark = `${shown.slice(0, Math.max(0, column - 1 - from)).replace(/[^\t]/g, ' ')}^`;
+        return `${this.source}:${line}:${column}: ${printable(message)}\n${number} | ${shown}\n      | ${mark}`;
       })
       .join('\n');
   }

@@ -14,6 +14,13 @@ export interface Names {
   readonly stock: readonly string[];
   readonly parts: readonly string[];
   readonly stations: readonly string[];
+  /** Of the part, and of the forming stations. */
+  readonly features: readonly string[];
+  readonly settings: readonly string[];
+  /** What each station says under `to`. */
+  readonly next: ReadonlyMap<string, unknown>;
+  /** By policy, the places in the file of the responses given here; without an entry, all are given. */
+  readonly places: ReadonlyMap<string, readonly number[]>;
 }
 
 const RESERVED = ['good', 'scrap', 'pass'];
@@ -24,15 +31,13 @@ class Checker {
   readonly raw: Raw;
   readonly names: Names;
   readonly stations: ReadonlyMap<string, StationSpec>;
-  /** Features of the part, and where each forming setting belongs. */
-  readonly features: string[];
+  /** Where each forming setting belongs. */
   readonly settings: Map<string, { dimension: Dimension; station: string }>;
 
   constructor(raw: Raw, names: Names) {
     this.raw = raw;
     this.names = names;
     this.stations = new Map(raw.stations.map((station) => [station.name, station]));
-    this.features = (raw.parts ?? []).flatMap((part) => part.features.map((feature) => feature.name));
     this.settings = new Map();
     for (const station of raw.stations) {
       if (station.does !== 'form') continue;
@@ -134,7 +139,7 @@ function checkStation(check: Checker, station: StationSpec): void {
       break;
     case 'gauge':
       for (const { name } of station.measures)
-        check.known([...path, 'measures', name], name, check.features, 'feature');
+        check.known([...path, 'measures', name], name, check.names.features, 'feature');
       check.reject([...path, 'off-limits'], station.offLimits, ['pass', 'scrap']);
       break;
     case 'assemble':
@@ -142,7 +147,7 @@ function checkStation(check: Checker, station: StationSpec): void {
       break;
     case 'rework':
       for (const { name } of station.corrects)
-        check.known([...path, 'corrects', name], name, check.features, 'feature');
+        check.known([...path, 'corrects', name], name, check.names.features, 'feature');
       break;
   }
 }
@@ -163,7 +168,7 @@ function checkAssembly(check: Checker, station: SpecOf<'assemble'>, path: Path):
       check.known(
         [...path, 'fits', i, side],
         sides[side],
-        [...check.features, ...ofMates],
+        [...check.names.features, ...ofMates],
         'feature of the part or of a mate this station takes',
       );
     }
@@ -234,12 +239,7 @@ function checkDisturbance(check: Checker, it: DisturbanceSpec): void {
     case 'setting': {
       const setting = check.settings.get(it.setting);
       if (
-        !check.known(
-          [...path, 'setting'],
-          it.setting,
-          [...check.settings.keys()],
-          'setting of a forming station',
-        )
+        !check.known([...path, 'setting'], it.setting, check.names.settings, 'setting of a forming station')
       )
         return;
       if (setting && setting.dimension !== it.by.dimension) {
@@ -289,23 +289,21 @@ function checkResponse(check: Checker, it: ResponseSpec, path: Path): void {
       if (it.offLimits !== undefined) check.reject([...path, 'off-limits'], it.offLimits, ['pass', 'scrap']);
       return;
     case 'retune': {
-      check.known(
-        [...path, 'setting'],
-        it.setting,
-        [...check.settings.keys()],
-        'setting of a forming station',
-      );
-      if (!check.known([...path, 'by'], it.by, check.features, 'feature')) return;
+      check.known([...path, 'setting'], it.setting, check.names.settings, 'setting of a forming station');
+      if (!check.known([...path, 'by'], it.by, check.names.features, 'feature')) return;
       const feature = check.raw.parts?.flatMap((part) => part.features).find(({ name }) => name === it.by);
       const gain = feature?.gains?.[it.setting];
-      if (check.settings.has(it.setting) && !gain?.value)
+      if (feature && check.settings.has(it.setting) && !gain?.value)
         check.say(
           [...path, 'by'],
           `"${it.by}" has no gain for "${it.setting}", so its readings cannot guide it`,
         );
-      const gauged = check.raw.stations.some(
-        (station) => station.does === 'gauge' && station.measures.some(({ name }) => name === it.by),
-      );
+      // A station with problems of its own may be the one that gauges.
+      const gauged =
+        check.stations.size < check.names.stations.length ||
+        check.raw.stations.some(
+          (station) => station.does === 'gauge' && station.measures.some(({ name }) => name === it.by),
+        );
       if (!gauged) check.say([...path, 'by'], `no station gauges "${it.by}"`);
       return;
     }
@@ -360,10 +358,17 @@ function checkFlow(check: Checker): void {
 export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding[] {
   const check = new Checker(raw, names);
   for (const station of raw.stations) checkStation(check, station);
+  for (const [name, to] of names.next) {
+    // A station with other problems still says where its parts go.
+    if (check.stations.has(name) || typeof to !== 'string' || /^[\d\s]/.test(to)) continue;
+    check.known(['stations', name, 'to'], to, ['good', ...names.stations], 'station (or "good")');
+  }
   checkFeatures(check);
   for (const it of raw.disturbances ?? []) checkDisturbance(check, it);
   for (const { name, responses } of raw.policies) {
-    for (const [i, response] of responses.entries()) checkResponse(check, response, ['policies', name, i]);
+    for (const [i, response] of responses.entries()) {
+      checkResponse(check, response, ['policies', name, names.places.get(name)?.[i] ?? i]);
+    }
   }
   if (whole) checkFlow(check);
   return check.found;

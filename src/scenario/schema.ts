@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { disturbance } from './disturbances.ts';
 import { count, duration, entry, name, named, positiveDuration, text } from './fields.ts';
+import { MOST_SEEDS } from './limits.ts';
 import { part } from './parts.ts';
 import { response } from './responses.ts';
 import { station } from './stations.ts';
@@ -12,7 +13,7 @@ const FORMAT = 1;
 const run = entry({
   'warm-up': duration.describe('time that passes before anything is counted'),
   length: positiveDuration.describe('time over which the measures are taken'),
-  seeds: count(1).describe('how many runs each policy gets'),
+  seeds: count(1, MOST_SEEDS).describe('how many runs each policy gets'),
 });
 
 /** The whole scenario file. */
@@ -20,7 +21,7 @@ export const schema = entry({
   mendline: z
     .literal(FORMAT, { error: `expected the version of the scenario format, ${FORMAT}` })
     .describe('version of the scenario format'),
-  title: text,
+  title: text.describe('what the scenario is called in reports'),
   about: text.describe('what the scenario shows, and where its figures come from'),
   run,
   stock: named(stock).describe('bought-in material: sheet and mates'),

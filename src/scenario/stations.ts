@@ -14,6 +14,7 @@ import {
   word,
 } from './fields.ts';
 import { time } from './laws.ts';
+import { MOST_COUNTED } from './limits.ts';
 
 const breakdown = entry({
   every: time.describe('time to failure'),
@@ -39,9 +40,12 @@ const common = {
   to: name.describe('the next station, or "good" for finished goods'),
   breakdown: breakdown.optional(),
 };
-const PLACES = 'expected a whole number of places, or unlimited';
+const PLACES = `expected a whole number of places up to ${MOST_COUNTED}, or unlimited`;
 const buffer = z
-  .union([word(['unlimited']), z.int({ error: PLACES }).min(0, { error: PLACES })])
+  .union([
+    word(['unlimited']),
+    z.int({ error: PLACES }).min(0, { error: PLACES }).max(MOST_COUNTED, { error: PLACES }),
+  ])
   .describe('places for parts waiting in front of the station');
 
 const setting = entry({

@@ -31,7 +31,9 @@ export const exampleOf = (dimension: Dimension): string => dimensions[dimension]
 export const nameOf = (dimension: Dimension): string => dimensions[dimension].called;
 export const unitsOf = (dimension: Dimension): readonly string[] => Object.keys(dimensions[dimension].units);
 
-function unit(symbol: string): { dimension: Dimension; factor: number } | undefined {
+function unit(written: string): { dimension: Dimension; factor: number } | undefined {
+  // Keyboards give the micro sign or the Greek letter mu; they look alike.
+  const symbol = written.replace('μ', 'µ');
   for (const [dimension, { units }] of Object.entries(dimensions)) {
     if (Object.hasOwn(units, symbol)) {
       return { dimension: dimension as Dimension, factor: (units as Record<string, number>)[symbol]! };
@@ -44,7 +46,9 @@ function unit(symbol: string): { dimension: Dimension; factor: number } | undefi
 export function readQuantity(text: string): Quantity | undefined {
   const match = shape.exec(text.trim());
   const found = match && unit(match[2]!);
-  return found ? { value: Number(match[1]) * found.factor, dimension: found.dimension } : undefined;
+  const value = found ? Number(match[1]) * found.factor : Number.NaN;
+  // A number too large to hold is none.
+  return found && Number.isFinite(value) ? { value, dimension: found.dimension } : undefined;
 }
 
 /** A ratio of two dimensions, such as `0.01 mm/°C`. */

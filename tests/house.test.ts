@@ -1,0 +1,102 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, sep } from 'node:path';
+import { expect, test } from 'vitest';
+
+const root = join(import.meta.dirname, '..');
+const src = join(root, 'src');
+
+/** For each folder of src/, the folders it may import from besides itself. */
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  kernel: [],
+  statistics: [],
+  scenario: ['kernel'],
+  line: ['scenario', 'kernel'],
+  disturbance: ['line', 'scenario', 'kernel'],
+  policy: ['line', 'scenario', 'kernel'],
+  experiment: ['policy', 'disturbance', 'line', 'scenario', 'kernel', 'statistics'],
+  report: ['experiment', 'line', 'scenario', 'kernel', 'statistics'],
+  cli: ['report', 'experiment', 'line', 'scenario'],
+};
+/** These run in a browser page too, so they import nothing from Node. */
+const ANYWHERE = ['kernel', 'statistics', 'scenario', 'line', 'disturbance', 'policy'];
+
+interface Import {
+  readonly from: string;
+  readonly to: string;
+  readonly typeOnly: boolean;
+}
+
+const files = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'));
+const imports: Import[] = files.flatMap((file) => {
+  const text = readFileSync(join(src, file), 'utf8');
+  const found = text.matchAll(
+    /(?:import|export)\s+(type\s)?[^'";]*?from\s+'([^']+)'|import\('([^']+)'\)|import\s+'([^']+)'/g,
+  );
+  return [...found].map((match) => {
+    const target = (match[2] ?? match[3] ?? match[4])!;
+    const to = target.startsWith('.') ? relative(src, join(src, dirname(file), target)) : target;
+    return { from: file.split(sep).join('/'), to: to.split(sep).join('/'), typeOnly: match[1] !== undefined };
+  });
+});
+const within = imports.filter(({ to }) => files.map((file) => file.split(sep).join('/')).includes(to));
+const folder = (file: string) => file.split('/')[0]!;
+
+test('the check reads the imports there are', () => {
+  expect(within.length).toBeGreaterThan(100);
+  expect(imports.filter(({ to }) => to.startsWith('.') || to.startsWith('..'))).toEqual([]);
+});
+
+test('folders import downwards only', () => {
+  const upward = within.filter(
+    ({ from, to }) => folder(from) !== folder(to) && !MAY_IMPORT[folder(from)]?.includes(folder(to)),
+  );
+  expect(upward).toEqual([]);
+});
+
+test('the engine folders import nothing from Node', () => {
+  const fromNode = imports.filter(
+    ({ from, to }) => ANYWHERE.includes(folder(from)) && to.startsWith('node:'),
+  );
+  expect(fromNode).toEqual([]);
+  const users = ANYWHERE.flatMap((name) =>
+    files.filter((file) => folder(file.split(sep).join('/')) === name),
+  ).filter((file) =>
+    /\b(?:process|Buffer\.from|__dirname|require)\b[.(]/.test(readFileSync(join(src, file), 'utf8')),
+  );
+  expect(users).toEqual([]);
+});
+
+test('no file imports itself by way of others', () => {
+  const next = new Map<string, string[]>();
+  for (const { from, to } of within) next.set(from, [...(next.get(from) ?? []), to]);
+  const circles: string[] = [];
+  const done = new Set<string>();
+  const visit = (file: string, path: string[]): void => {
+    if (path.includes(file)) {
+      circles.push([...path.slice(path.indexOf(file)), file].join(' > '));
+      return;
+    }
+    if (done.has(file)) return;
+    for (const to of next.get(file) ?? []) visit(to, [...path, file]);
+    done.add(file);
+  };
+  for (const file of next.keys()) visit(file, []);
+  expect(circles).toEqual([]);
+});
+
+test('the top level holds what the design allows and nothing else', () => {
+  const allowed = [
+    'README.md',
+    'DEVELOPERS.md',
+    'package.json',
+    'package-lock.json',
+    'tsconfig.json',
+    'LICENSE',
+    'CITATION.cff',
+  ];
+  const folders = ['src', 'scenarios', 'tests', 'bin', 'reports', 'node_modules'];
+  const others = readdirSync(root).filter(
+    (name) => !name.startsWith('.') && !allowed.includes(name) && !folders.includes(name),
+  );
+  expect(others).toEqual([]);
+});
