@@ -1,10 +1,10 @@
 import type { IdealLine } from '../line/ideal.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { cut, padLeft, padRight, printable, wrap } from './columns.ts';
-import { disturbanceText } from './disturbance-text.ts';
 import { durationText } from './duration.ts';
 import { fixed, percent } from './format.ts';
 import { lineDrawing } from './line-drawing.ts';
+import { troubles } from './troubles.ts';
 import { counted } from './words.ts';
 
 const CAUTION =
@@ -22,7 +22,7 @@ function stationTable(ideal: IdealLine): string[] {
 
 /** A scenario explained without running it. */
 export function checkText(scenario: Scenario, ideal: IdealLine, width: number): string {
-  const { run, disturbances, policies } = scenario;
+  const { run, policies } = scenario;
   const listed = (items: readonly string[], none: string) =>
     items.length === 0
       ? [`  ${none}`]
@@ -42,12 +42,12 @@ export function checkText(scenario: Scenario, ideal: IdealLine, width: number): 
     ...stationTable(ideal),
     '',
     ...wrap(
-      `Ideal rate ${fixed(ideal.rate * 3600, 1)} good per hour, set by "${printable(ideal.bottleneck)}": from mean times and breakdowns alone, without waiting, scrap, rework or disturbances. A run stays below it.`,
+      `Ideal rate ${fixed(ideal.rate * 3600, 1)} good per hour, set by "${printable(ideal.bottleneck)}": from mean times and breakdowns alone, without waiting, scrap, rework or disturbances. In the long run the line stays below it.`,
       width,
     ),
     '',
     'What will disturb it',
-    ...listed(disturbances.map(disturbanceText), 'nothing but its own breakdowns, if it has any'),
+    ...listed(troubles(scenario), 'nothing'),
     '',
     'Policies, the first being what the others are compared with',
     ...listed(responses, ''),

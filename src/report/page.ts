@@ -212,7 +212,9 @@ function withNameStrong(sentence: string, policies: readonly string[]): string {
 /** One file with everything in it: no scripts, nothing fetched. The same comparison gives the same bytes. */
 export function comparisonPage(source: PageSource): string {
   const { comparison, title, about, scenarioText, provenance, warnings = [] } = source;
-  const sentences = verdictSentences(comparison).map((text) => `<li>${withNameStrong(text, comparison.policies)}</li>`);
+  const sentences = verdictSentences(comparison).map(
+    (text) => `<li>${withNameStrong(text, comparison.policies)}</li>`,
+  );
   const verdict = `<ul class="verdict">
 ${sentences.join('\n')}
 </ul>

@@ -100,6 +100,7 @@ export function readYaml(
   });
   const why = unfit(text);
   if (why) {
+    lines.addNewLine(0);
     for (const { index } of text.slice(0, why.at).matchAll(/\n/g)) lines.addNewLine(index + 1);
     return refused([why]);
   }

@@ -1,4 +1,6 @@
 import type { DisturbanceSpec } from '../scenario/disturbances.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import type { BreakdownSpec } from '../scenario/stations.ts';
 import { durationText } from './duration.ts';
 import { lawText } from './law-text.ts';
 
@@ -20,7 +22,20 @@ function what(it: DisturbanceSpec): string {
 }
 
 /** A disturbance in words: what it does, from when, for how long. */
-export function disturbanceText(it: DisturbanceSpec): string {
+function disturbanceText(it: DisturbanceSpec): string {
   const again = it.againAfter ? `, again ${lawText(it.againAfter)} after its end` : '';
   return `${it.name}: ${what(it)}, from ${lawText(it.at)} after the start for ${lawText(it.for)}${again}`;
+}
+
+function breakdownText(station: string, { every, counted, repair }: BreakdownSpec): string {
+  const clock = counted === 'working' ? 'of work' : 'by the clock';
+  return `"${station}" breaks down: after ${lawText(every)} ${clock}, repaired in ${lawText(repair)}`;
+}
+
+/** All that goes wrong in a scenario, in words: its disturbances, then the breakdowns of its stations. */
+export function troubles({ disturbances, stations }: Scenario): string[] {
+  return [
+    ...disturbances.map(disturbanceText),
+    ...stations.flatMap(({ name, breakdown }) => (breakdown ? [breakdownText(name, breakdown)] : [])),
+  ];
 }
