@@ -1,7 +1,7 @@
 import { readScenario } from '../experiment/scenario-file.ts';
 import { idealLine } from '../line/ideal.ts';
 import { checkText } from '../report/check-text.ts';
-import { troubles } from '../report/troubles.ts';
+import { disturbanceTexts } from '../report/disturbance-text.ts';
 import { EXIT } from './exit-codes.ts';
 import { columns } from './look.ts';
 
@@ -24,7 +24,7 @@ export function checkCommand({ file, json }: { readonly file: string; readonly j
       availability,
       rate_per_h: rate * 3600,
     })),
-    troubles: troubles(scenario),
+    disturbances: disturbanceTexts(scenario),
     policies: scenario.policies.map(({ name, responses }) => ({
       name,
       responses: responses.map((response) => response.do),

@@ -118,7 +118,7 @@ export async function main(args: readonly string[]): Promise<number> {
         file(command)
           .options(OPTIONS.check)
           .check(soundOptions)
-          .example('$0 check scenarios/tray-cell.yaml', 'the line, its bottleneck, its troubles'),
+          .example('$0 check scenarios/tray-cell.yaml', 'the line, its bottleneck, what will disturb it'),
       async (given) => {
         const { checkCommand } = await import('./check.ts');
         code = checkCommand(given as never);

@@ -33,7 +33,10 @@ export class Episode implements Actor, Curable {
     this.#me = line.calendar.enter(this);
     this.#effect = effect;
     this.#timing = timing;
-    line.calendar.schedule(timing.at(), this.#me, BEGIN, 0);
+    const first = timing.at();
+    // What is wrong from the start is wrong before the first load.
+    if (first === 0) this.#begin();
+    else line.calendar.schedule(first, this.#me, BEGIN, 0);
   }
 
   happen(code: number, stamp: number): void {

@@ -7,7 +7,7 @@ import type { Outcome } from '../line/outcome.ts';
 import { selfCheck } from '../line/self-check.ts';
 import { refuseStandstill } from '../line/standstill.ts';
 import { STATES, type State } from '../line/state.ts';
-import type { Tally } from '../line/tally.ts';
+import { Tally } from '../line/tally.ts';
 import { follow } from '../policy/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 
@@ -32,7 +32,7 @@ function snapshot(line: Line): Snapshot {
   };
 }
 
-/** A line under a policy and with its disturbances, ready to run. */
+/** A line under a policy and with its disturbances, just started. */
 export function prepare(scenario: Scenario, policy: string, seed: number): Line {
   const chosen = scenario.policies.find(({ name }) => name === policy);
   if (!chosen) throw new RangeError(`the scenario has no policy "${policy}"`);
@@ -45,15 +45,16 @@ export function prepare(scenario: Scenario, policy: string, seed: number): Line 
 
 /**
  * One run. Counting covers what happens after the warm-up up to and including the end: an event at exactly the
- * end counts, one at exactly the end of the warm-up does not. Parts still in the line at the end count as
+ * end counts, one at exactly the end of the warm-up does not. Without a warm-up everything counts, the loads at
+ * the start included. Parts still in the line at the end count as
  * started and in progress, not as good or scrap.
  * @throws StandstillError, EndlessLoopError, SelfCheckError
  */
 export function simulate(scenario: Scenario, policy: string, seed: number): Outcome {
   const { warmUp, length } = scenario.run;
   const line = prepare(scenario, policy, seed);
-  line.calendar.run(warmUp);
-  const from = snapshot(line);
+  if (warmUp > 0) line.calendar.run(warmUp);
+  const from = warmUp > 0 ? snapshot(line) : { ...snapshot(line), tally: new Tally() };
   line.calendar.run(warmUp + length);
   refuseStandstill(line);
   selfCheck(line);

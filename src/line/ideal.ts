@@ -3,7 +3,7 @@ import type { Scenario } from '../scenario/scenario.ts';
 import type { StationSpec } from '../scenario/stations.ts';
 
 /** What a station could pass on if it never starved or blocked. */
-export interface Ideal {
+interface Ideal {
   readonly station: string;
   /** Mean working time per part, s. */
   readonly secondsPerPart: number;

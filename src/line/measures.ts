@@ -1,5 +1,5 @@
 /** What was counted on the line between the end of the warm-up and the end of the run. */
-export interface Counts {
+interface Counts {
   /** Length of that window, s. */
   readonly window: number;
   readonly started: number;

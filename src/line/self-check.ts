@@ -2,7 +2,7 @@ import type { Line } from './line.ts';
 import { WORKING } from './state.ts';
 
 /** A run broke a law that every run must keep: a fault of the program, never a result. */
-export class SelfCheckError extends Error {
+class SelfCheckError extends Error {
   constructor(quantity: string, left: number, right: number) {
     super(`self-check failed: ${quantity}: ${left} against ${right}`);
     this.name = 'SelfCheckError';

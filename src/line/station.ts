@@ -155,7 +155,8 @@ export class Station implements Actor, Consumer, Unloader {
     if (this.#stops++ > 0) return;
     if (this.state === WORKING) {
       const worked = this.#calendar.now - this.#segment;
-      this.#remaining -= worked;
+      // Stopped at the instant it would have finished, it may seem to have worked a hair too long.
+      this.#remaining = Math.max(0, this.#remaining - worked);
       this.#wearBy(worked);
       this.#stamp++;
     }

@@ -1,19 +1,19 @@
 import type { IdealLine } from '../line/ideal.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { cut, padLeft, padRight, printable, wrap } from './columns.ts';
+import { disturbanceTexts } from './disturbance-text.ts';
 import { durationText } from './duration.ts';
 import { fixed, percent } from './format.ts';
 import { lineDrawing } from './line-drawing.ts';
-import { troubles } from './troubles.ts';
 import { counted } from './words.ts';
 
 const CAUTION =
   'A planning aid: no substitute for risk assessment, local codes and competent people. Heated forming machines, robots and restarts can hurt.';
 
 function stationTable(ideal: IdealLine): string[] {
-  const head = `  ${padRight('station', 24)}${padLeft('time a part', 13)}${padLeft('available', 12)}${padLeft('alone could do', 18)}`;
+  const head = `  ${padRight('station', 23)}${padLeft('time a part', 13)}${padLeft('available', 12)}${padLeft('alone could do', 18)}`;
   const rows = ideal.stations.map(({ station, secondsPerPart, availability, rate }) => {
-    const name = padRight(cut(printable(station), 23), 24);
+    const name = padRight(cut(printable(station), 22), 23);
     const mark = station === ideal.bottleneck ? '  bottleneck' : '';
     return `  ${name}${padLeft(durationText(secondsPerPart), 13)}${padLeft(`${percent(availability)} %`, 12)}${padLeft(`${fixed(rate * 3600, 1)} /h`, 18)}${mark}`;
   });
@@ -47,7 +47,7 @@ export function checkText(scenario: Scenario, ideal: IdealLine, width: number): 
     ),
     '',
     'What will disturb it',
-    ...listed(troubles(scenario), 'nothing'),
+    ...listed(disturbanceTexts(scenario), 'nothing'),
     '',
     'Policies, the first being what the others are compared with',
     ...listed(responses, ''),

@@ -15,7 +15,7 @@ import {
 type CamelKey<Key> = Key extends `${infer Head}-${infer Tail}` ? `${Head}${Capitalize<CamelKey<Tail>>}` : Key;
 type CamelKeys<T> = { readonly [Key in keyof T as CamelKey<Key>]: T[Key] };
 
-export function camelKeys<T extends object>(object: T): CamelKeys<T> {
+function camelKeys<T extends object>(object: T): CamelKeys<T> {
   const camel = (key: string) => key.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
   return Object.fromEntries(
     Object.entries(object).map(([key, value]) => [camel(key), value]),

@@ -1,7 +1,7 @@
 import { closest, distance } from 'fastest-levenshtein';
 
 /** The known word most like `word`, or undefined when none is near. */
-export function nearest(word: string, known: readonly string[]): string | undefined {
+function nearest(word: string, known: readonly string[]): string | undefined {
   if (known.length === 0) return undefined;
   const best = closest(word, known);
   return distance(word, best) <= Math.max(2, Math.floor(best.length / 2)) ? best : undefined;

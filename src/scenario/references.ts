@@ -65,7 +65,11 @@ class Checker {
   /** Says so unless `word` is known; `what` names its kind. */
   known(path: Path, word: string, list: readonly string[], what: string): boolean {
     if (list.includes(word)) return true;
-    this.say(path, `"${word}" is no ${what}${suggestion(word, list)}`);
+    const message = `"${word}" is no ${what}${suggestion(word, list)}`;
+    // A name that stands as a key is pointed at itself, not at its value.
+    this.found.push(
+      path.at(-1) === word ? { path: path.slice(0, -1), key: word, message } : { path, message },
+    );
     return false;
   }
 
@@ -328,6 +332,8 @@ function checkFlow(check: Checker): void {
     if (response.do === 'rework') fed.add(response.bench);
     if (response.do === 'inspect' && response.offLimits !== undefined) fed.add(response.offLimits);
   }
+  /** Stations of circles that were told. */
+  const told = new Set<string>();
   for (const station of stations) {
     if (!isSource(station) && !fed.has(station.name)) {
       check.say(
@@ -335,17 +341,18 @@ function checkFlow(check: Checker): void {
         `nothing feeds "${station.name}": no station passes parts to it, and it takes no stock`,
       );
     }
-    const passed = new Set<string>();
+    const passed: string[] = [];
     let at: StationSpec | undefined = station;
-    while (at && !passed.has(at.name)) {
-      passed.add(at.name);
+    while (at && !passed.includes(at.name)) {
+      passed.push(at.name);
       at = check.stations.get(at.to);
     }
-    if (at)
-      check.say(
-        ['stations', station.name, 'to'],
-        `parts from here go round for ever: ${[...passed, at.name].join(' > ')}; let one station pass to "good"`,
-      );
+    if (at !== station || told.has(station.name)) continue;
+    for (const name of passed) told.add(name);
+    check.say(
+      ['stations', station.name, 'to'],
+      `parts from here go round for ever: ${[...passed, at.name].join(' > ')}; let one station pass to "good"`,
+    );
   }
   if (stations.length === 0) check.say(['stations'], 'a line needs at least one station');
   if (policies.length === 0) check.say(['policies'], 'expected at least one policy, such as "carry on: []"');
@@ -370,6 +377,7 @@ export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding
       checkResponse(check, response, ['policies', name, names.places.get(name)?.[i] ?? i]);
     }
   }
-  if (whole) checkFlow(check);
+  // With a wrong name on the way, the flow is not what it was meant to be.
+  if (whole && check.found.length === 0) checkFlow(check);
   return check.found;
 }

@@ -59,4 +59,3 @@ export const response = kinds(
 
 export type ResponseSpec = z.output<typeof response>;
 export type ResponseOf<Kind extends ResponseSpec['do']> = Extract<ResponseSpec, { do: Kind }>;
-export type WatchSpec = z.output<typeof watch>;

@@ -33,7 +33,7 @@ function breakdownText(station: string, { every, counted, repair }: BreakdownSpe
 }
 
 /** All that goes wrong in a scenario, in words: its disturbances, then the breakdowns of its stations. */
-export function troubles({ disturbances, stations }: Scenario): string[] {
+export function disturbanceTexts({ disturbances, stations }: Scenario): string[] {
   return [
     ...disturbances.map(disturbanceText),
     ...stations.flatMap(({ name, breakdown }) => (breakdown ? [breakdownText(name, breakdown)] : [])),

@@ -1,0 +1,77 @@
+import { expect, it } from 'vitest';
+import { prepare } from '../../src/experiment/simulate.ts';
+import { Controls, type Reading } from '../../src/line/controls.ts';
+import { small } from '../line/small-line.ts';
+
+const line = () =>
+  prepare(
+    small(
+      '100 s',
+      `
+stock:
+  sheet: { unlimited: true }
+parts:
+  tray:
+    features:
+      rim: { nominal: 100 mm, made-at: forming, own-sd: 0.5 mm, gains: { heater: 0.1 mm/°C } }
+stations:
+  forming:
+    does: form
+    takes: sheet
+    makes: tray
+    per-sheet: 1
+    cycle: 10 s
+    settings:
+      heater: { target: 150 °C }
+    to: gauging
+  gauging:
+    does: gauge
+    buffer: 5
+    cycle: 1 s
+    every: 1
+    measures:
+      rim: { bias: 3 mm, repeatability: 0.2 mm }
+    off-limits: pass
+    to: good`,
+    ),
+    'carry on',
+    1,
+  );
+
+// A list to be changed knowingly: whatever is added here is something a policy may see or do.
+it('a policy reaches the line through these and no others, none of which gives a true value', () => {
+  const names = Object.getOwnPropertyNames(Controls.prototype).filter((name) => name !== 'constructor');
+  expect(names.sort()).toEqual([
+    ...['adjust', 'after', 'fix', 'gain', 'gaugeEvery', 'happen', 'hold', 'match', 'now'],
+    ...['onReading', 'onSight', 'release', 'sampler', 'sendRejects'],
+  ]);
+  expect(Object.getPrototypeOf(Controls.prototype)).toBe(Object.prototype);
+  // The line itself is private to the object, out of reach at run time too.
+  expect(Reflect.ownKeys(new Controls(line()))).toEqual([]);
+});
+
+it('a reading that a policy is told of is what the gauge says, with its bias, and no more', () => {
+  const at = line();
+  const seen: Reading[] = [];
+  new Controls(at).onReading('rim', 'heater', (reading) => seen.push(reading));
+  const truths: number[] = [];
+  at.gauges.get('gauging')!.readingListeners.push((feature, _reading, row) => {
+    truths.push(at.parts.get(row!, feature.truth));
+  });
+  at.calendar.run(100);
+  expect(seen.length).toBe(9);
+  for (const [k, reading] of seen.entries()) {
+    expect(Object.keys(reading).sort()).toEqual(['adjustedThen', 'nominal', 'value']);
+    // Bias 3, repeatability 0.2: six standard deviations leave room for no accident.
+    expect(Math.abs(reading.value - truths[k]! - 3)).toBeLessThan(1.2);
+    expect(reading.value).not.toBe(truths[k]! + 3);
+  }
+});
+
+it('a sight tells a policy yes or no', () => {
+  const at = line();
+  const seen: unknown[] = [];
+  new Controls(at).onSight('gauging', 'off-limits', (...told: unknown[]) => seen.push(...told));
+  at.calendar.run(100);
+  expect(seen).toEqual(Array(9).fill(false));
+});
