@@ -7,11 +7,16 @@ import { EXIT, EXIT_MEANINGS } from '../src/cli/exit-codes.ts';
 
 const root = join(import.meta.dirname, '..');
 const readme = readFileSync(join(root, 'README.md'), 'utf8');
-const commands = [...readme.matchAll(/```sh\n([\s\S]*?)```/g)].flatMap((block) => block[1]!.trim().split('\n'));
-const scripts = (JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> }).scripts;
+const commands = [...readme.matchAll(/```sh\n([\s\S]*?)```/g)].flatMap((block) =>
+  block[1]!.trim().split('\n'),
+);
+const scripts = (
+  JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> }
+).scripts;
 
 /** The words of a command, with what stands between double quotes as one. */
-const words = (command: string) => [...command.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? match[2]!);
+const words = (command: string) =>
+  [...command.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? match[2]!);
 
 function report(name: string): string[] {
   return ['comparison.html', 'comparison.json', 'runs.csv'].map((file) => {
@@ -35,10 +40,14 @@ describe('every command the README shows works', () => {
   for (const command of commands.filter((command) => command !== 'npm test')) {
     test(command, () => {
       const [, ...args] = words(command);
-      if (command === 'npm start') expect(scripts.start).toContain('bin/mendline.js compare scenarios/tray-cell.yaml');
-      const run =
-        command === 'npm start' ? ['bin/mendline.js', 'compare', 'scenarios/tray-cell.yaml'] : args;
-      const printed = execFileSync(process.execPath, run, { cwd: root, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+      if (command === 'npm start')
+        expect(scripts.start).toContain('bin/mendline.js compare scenarios/tray-cell.yaml');
+      const run = command === 'npm start' ? ['bin/mendline.js', 'compare', 'scenarios/tray-cell.yaml'] : args;
+      const printed = execFileSync(process.execPath, run, {
+        cwd: root,
+        encoding: 'utf8',
+        stdio: ['ignore', 'pipe', 'pipe'],
+      });
       expect(printed.length).toBeGreaterThan(100);
     });
   }

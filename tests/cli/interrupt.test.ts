@@ -1,0 +1,37 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { ended, quick, Workplace } from './command.ts';
+
+let at: Workplace;
+beforeEach(() => {
+  at = new Workplace();
+});
+afterEach(() => at.remove());
+
+describe('an interrupted comparison', () => {
+  it('exits 130, keeps a row for each run that finished, and a later one clears them away', async () => {
+    const path = at.file('cell.yaml', quick());
+    const kept = join(at.path, 'report', 'unfinished-runs.csv');
+    // Too many runs to finish: the signal comes long before.
+    const child = at.start(['compare', path, '--seeds', '10000', '--out', 'report']);
+    const end = ended(child);
+    while (!existsSync(join(at.path, 'report'))) await setTimeout(20);
+    await setTimeout(1500);
+    child.kill('SIGINT');
+    const { code, out, err } = await end;
+    expect({ code, out }).toEqual({ code: 130, out: '' });
+    const [, finished] = /^mendline: interrupted: (\d+) of 20000 runs had finished; they are kept in /.exec(
+      err,
+    )!;
+    expect(Number(finished)).toBeGreaterThan(0);
+    const rows = readFileSync(kept, 'utf8').trim().split('\r\n').slice(1);
+    expect(rows).toHaveLength(Number(finished));
+    expect(at.files()).toEqual(['cell.yaml', 'report', join('report', 'unfinished-runs.csv')]);
+
+    expect((await at.mendline(['compare', path, '--out', 'report'])).code).toBe(0);
+    expect(existsSync(kept)).toBe(false);
+    expect(at.files()).toContain(join('report', 'comparison.html'));
+  }, 30_000);
+});

@@ -1,0 +1,139 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { quick, shipped, Workplace } from './command.ts';
+
+let at: Workplace;
+let good: string;
+// Nothing here may write, so all can share one folder, at the same time.
+beforeAll(() => {
+  at = new Workplace();
+  good = at.file('good.yaml', quick());
+});
+afterAll(() => at.remove());
+
+/** Runs the command and expects this exit code, words on stderr alone, no trace of calls, and no file made. */
+async function refused(args: readonly string[], code: number): Promise<string> {
+  const before = at.files();
+  const result = await at.mendline(args);
+  expect(result.err).not.toMatch(/^\s+at /m);
+  expect(result.err).not.toContain('fault of its own');
+  expect({ code: result.code, out: result.out }).toEqual({ code, out: '' });
+  expect(at.files()).toEqual(before);
+  return result.err;
+}
+
+describe.concurrent('a wrong command line exits 2 and names the remedy', () => {
+  it.each<[string, (good: string) => string[], string]>([
+    ['no command', () => [], 'say what to do: compare, run or check'],
+    ['a misspelt command', () => ['comprae', 'x.yaml'], 'did you mean "compare"?'],
+    ['an unknown command', () => ['fly'], 'known here: compare, run, check'],
+    ['no scenario', () => ['compare'], 'name a scenario, such as scenarios/tray-cell.yaml'],
+    ['two scenarios', (good) => ['check', good, 'other'], '"other" is one word too many'],
+    ['a misspelt option', (good) => ['compare', good, '--sedes', '3'], 'did you mean "--seeds"?'],
+    ['an option of another command', (good) => ['check', good, '--seeds', '3'], '--seeds is no option here'],
+    [
+      '--seeds 0',
+      (good) => ['compare', good, '--seeds', '0'],
+      '--seeds expects a whole number from 1 to 10000',
+    ],
+    ['--seeds 1.5', (good) => ['compare', good, '--seeds', '1.5'], '--seeds expects a whole number'],
+    ['--seeds -3', (good) => ['compare', good, '--seeds', '-3'], '--seeds expects a whole number'],
+    ['--seeds abc', (good) => ['run', good, '--seeds', 'abc'], '--seeds expects a whole number'],
+    ['--seeds 1e9', (good) => ['run', good, '--seeds', '1e9'], '--seeds expects a whole number'],
+    ['--seeds alone', (good) => ['compare', good, '--seeds'], '--seeds expects a value after it'],
+    [
+      'two --seeds',
+      (good) => ['compare', good, '--seeds', '1', '--seeds', '2'],
+      '--seeds is given more than once',
+    ],
+    [
+      '--workers 0',
+      (good) => ['compare', good, '--workers', '0'],
+      '--workers expects a whole number from 1 to 256',
+    ],
+    ['two --out', (good) => ['compare', good, '--out', 'a', '--out', 'b'], '--out is given more than once'],
+    ['an empty --out', (good) => ['compare', good, '--out', ''], '--out expects the name of a folder'],
+    ['a misspelt policy', (good) => ['run', good, '--policy', 'cary on'], 'did you mean "carry on"?'],
+    [
+      'an unknown policy',
+      (good) => ['run', good, '--policy', 'zzzzzzzzzzzz'],
+      'known here: carry on, scrap at once',
+    ],
+    [
+      'a policy without quotes',
+      (good) => ['run', good, '--policy', 'carry', 'on'],
+      'a name with spaces needs quotes',
+    ],
+  ])('%s', async (_, args, message) => {
+    expect(await refused(args(good), 2)).toContain(message);
+  });
+});
+
+describe('a scenario that cannot be used exits 3 and leaves nothing behind', () => {
+  it.each(['compare', 'run', 'check'])('%s of a file that is not there', async (command) => {
+    expect(await refused([command, 'nowhere.yaml'], 3)).toContain('nowhere.yaml: there is no such file');
+  });
+
+  it('a folder', async () => {
+    expect(await refused(['compare', at.path], 3)).toContain('this is a folder');
+  });
+
+  it('an empty file', async () => {
+    expect(await refused(['compare', at.file('empty.yaml', '')], 3)).toContain(
+      'empty.yaml:1:1: the file is empty',
+    );
+  });
+
+  it('problems, each shown at its place with the line and a mark', async () => {
+    const path = at.file(
+      'bad.yaml',
+      quick().replace('cycle: 9 s', 'cycle: 9').replace('to: good', 'to: god'),
+    );
+    const err = await refused(['compare', path], 3);
+    expect(err).toMatch(/^.*bad\.yaml:12:74: 9 has no unit; .* such as 42 s\n {3}12 \| .*\n {6}\| +\^$/m);
+    expect(err).toContain('"god" is no station (or "good"); did you mean "good"?');
+    expect(err).toMatch(/bad\.yaml: 2 problems\n$/);
+  });
+});
+
+describe('an output folder that cannot be written exits 5 before any run', () => {
+  it.each([
+    ['a file where the folder should be', 'good.yaml', 'a file stands where the folder should be'],
+    ['a path below a file', 'good.yaml/report', 'part of this path is a file'],
+  ])('%s', async (_, out, why) => {
+    // So many runs would take minutes.
+    const started = performance.now();
+    const err = await refused(['compare', shipped('tray-cell.yaml'), '--seeds', '5000', '--out', out], 5);
+    expect(performance.now() - started).toBeLessThan(20_000);
+    expect(err).toContain(why);
+    expect(err).toContain('choose another folder with --out FOLDER');
+  });
+});
+
+describe('a run that fails exits 4', () => {
+  it.each(['1', '2'])(
+    'naming the policy, the seed and the stations that wait, on %s workers',
+    async (workers) => {
+      const own = new Workplace();
+      const knot = own.file('knot.yaml', quick({ bench: '1', policy: 'tie a knot' }));
+      const { code, out, err } = await own.mendline([
+        'compare',
+        knot,
+        '--out',
+        'report',
+        '--workers',
+        workers,
+      ]);
+      expect({ code, out }).toEqual({ code: 4, out: '' });
+      expect(err).not.toMatch(/^\s+at /m);
+      expect(err).toContain(
+        'the run of policy "tie a knot" under seed 1 failed: the line came to a standstill',
+      );
+      expect(err).toContain('"gauging" waits for room in front of "bench"');
+      expect(err).toContain('"bench" waits for room in front of "gauging"');
+      // Runs that finished before may be kept; nothing half-written and no report is.
+      const left = own.files().filter((name) => !name.endsWith('unfinished-runs.csv'));
+      expect(left).toEqual(['knot.yaml', 'report']);
+      own.remove();
+    },
+  );
+});

@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import { plan } from '../../src/experiment/run-many.ts';
+import { simulate } from '../../src/experiment/simulate.ts';
+import { parseScenario } from '../../src/scenario/parse.ts';
+import { SOUND } from '../scenario/sample.ts';
+
+describe('plan', () => {
+  it('goes seed by seed, so that what has finished can be paired', () => {
+    expect(plan(['a', 'b'], 3).map(({ policy, seed }) => `${policy}${seed}`)).toEqual([
+      'a1',
+      'b1',
+      'a2',
+      'b2',
+      'a3',
+      'b3',
+    ]);
+  });
+
+  it('gives every policy the seeds from 1 on', () => {
+    expect(plan(['a'], 4).map(({ seed }) => seed)).toEqual([1, 2, 3, 4]);
+    expect(plan([], 4)).toEqual([]);
+  });
+});
+
+describe('simulate', () => {
+  const scenario = parseScenario(SOUND, 'cell.yaml');
+
+  it.each(scenario.policies.map(({ name }) => name))(
+    'gives the same outcome for the same policy and seed: %s',
+    (policy) => {
+      expect(simulate(scenario, policy, 3)).toEqual(simulate(scenario, policy, 3));
+      expect(simulate(scenario, policy, 3)).not.toEqual(simulate(scenario, policy, 4));
+    },
+  );
+
+  it('refuses a policy that the scenario does not have', () => {
+    expect(() => simulate(scenario, 'fly', 1)).toThrow('no policy "fly"');
+  });
+});
