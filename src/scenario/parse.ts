@@ -1,6 +1,7 @@
 import { findings, withoutFaulty } from './findings.ts';
 import { locate, type Problem, ScenarioError } from './problem.ts';
-import { crossReferences, type Names } from './references.ts';
+import type { Names } from './references/checker.ts';
+import { crossReferences } from './references/references.ts';
 import type { Scenario } from './scenario.ts';
 import { schema } from './schema.ts';
 import { readYaml } from './yaml-text.ts';

@@ -84,6 +84,31 @@ describe('a station', () => {
     );
   });
 
+  it('that starts parts of its own beside the forming station is refused', () => {
+    expectRefused(
+      changed(
+        '  packing: { does',
+        '  ¤extra: { does: work, takes: film, cycle: 3 s, to: packing }\n  packing: { does',
+      ),
+      'parts start at "forming" already; a line has one forming station',
+    );
+  });
+
+  it('that gauges what is made only later is refused', () => {
+    const later = changed('made-at: trimming', 'made-at: packing').replace(
+      'packing: { does: work',
+      'packing: { does: trim',
+    );
+    expectRefused(
+      changed(
+        '      rim: { repeatability',
+        '      tab: { repeatability: 0 mm }\n      rim: { repeatability',
+        later,
+      ).replace('  gauging:\n', '  ¤gauging:\n'),
+      '"tab" is used here, but made only later, at "packing"',
+    );
+  });
+
   it('that feeds itself by way of a wrong name is told the name alone', () => {
     expectRefused(
       changed(

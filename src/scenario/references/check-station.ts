@@ -1,0 +1,63 @@
+import type { StationSpec } from '../stations.ts';
+import { checkAssembly } from './check-assembly.ts';
+import { type Checker, isSource } from './checker.ts';
+
+const RESERVED = ['good', 'scrap', 'pass'];
+
+/** What a station says of others. */
+export function checkStation(check: Checker, station: StationSpec): void {
+  const path = ['stations', station.name];
+  if (RESERVED.includes(station.name))
+    check.say(path, `"${station.name}" has a meaning of its own; give the station another name`);
+  if (station.to === station.name) check.say([...path, 'to'], 'a station cannot pass its parts to itself');
+  else if (
+    check.known([...path, 'to'], station.to, ['good', ...check.names.stations], 'station (or "good")')
+  ) {
+    const next = check.stations.get(station.to);
+    if (next && isSource(next))
+      check.say([...path, 'to'], `"${station.to}" takes from stock, so no station can feed it`);
+  }
+  switch (station.does) {
+    case 'work':
+      if (station.takes !== undefined) {
+        check.known([...path, 'takes'], station.takes, check.names.stock, 'stock');
+        if (station.buffer !== undefined)
+          check.say([...path, 'buffer'], 'a station that takes from stock has no buffer in front');
+      } else if (station.buffer === undefined)
+        check.say(
+          path,
+          '"buffer" is missing: places for parts waiting in front of the station, or unlimited',
+        );
+      break;
+    case 'form':
+      check.known([...path, 'takes'], station.takes, check.names.stock, 'stock');
+      check.known([...path, 'makes'], station.makes, check.names.parts, 'kind of part');
+      if (station.heating && station.heating.per !== 'length')
+        check.say([...path, 'heating'], 'expected a time per length, such as 16 s/mm');
+      if (station.heating && station.heating.value < 0)
+        check.say([...path, 'heating'], 'heating time cannot be negative');
+      if (
+        station.heating &&
+        check.stock(station.takes)?.thickness === undefined &&
+        check.stock(station.takes)
+      ) {
+        check.say(
+          [...path, 'heating'],
+          `heating goes by thickness, but the stock "${station.takes}" has none`,
+        );
+      }
+      break;
+    case 'gauge':
+      for (const { name } of station.measures)
+        check.known([...path, 'measures', name], name, check.names.features, 'feature');
+      check.reject([...path, 'off-limits'], station.offLimits, ['pass', 'scrap']);
+      break;
+    case 'assemble':
+      checkAssembly(check, station, path);
+      break;
+    case 'rework':
+      for (const { name } of station.corrects)
+        check.known([...path, 'corrects', name], name, check.names.features, 'feature');
+      break;
+  }
+}

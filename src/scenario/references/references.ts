@@ -1,0 +1,31 @@
+import type { Finding } from '../problem.ts';
+import { checkDisturbance } from './check-disturbance.ts';
+import { checkFeatures } from './check-features.ts';
+import { checkFlow } from './check-flow.ts';
+import { checkResponse } from './check-response.ts';
+import { checkStation } from './check-station.ts';
+import { Checker, type Names, type Raw } from './checker.ts';
+
+/**
+ * What the entries of a scenario say of each other and do not hold.
+ * @param whole whether nothing was left out of `raw`; only then can the flow be judged
+ */
+export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding[] {
+  const check = new Checker(raw, names);
+  for (const station of raw.stations) checkStation(check, station);
+  for (const [name, to] of names.next) {
+    // A station with other problems still says where its parts go.
+    if (check.stations.has(name) || typeof to !== 'string' || /^[\d\s]/.test(to)) continue;
+    check.known(['stations', name, 'to'], to, ['good', ...names.stations], 'station (or "good")');
+  }
+  checkFeatures(check);
+  for (const it of raw.disturbances ?? []) checkDisturbance(check, it);
+  for (const { name, responses } of raw.policies) {
+    for (const [i, response] of responses.entries()) {
+      checkResponse(check, response, ['policies', name, names.places.get(name)?.[i] ?? i]);
+    }
+  }
+  // With a wrong name on the way, the flow is not what it was meant to be.
+  if (whole && check.found.length === 0) checkFlow(check);
+  return check.found;
+}
