@@ -1,4 +1,3 @@
-import { basename, extname, join } from 'node:path';
 import { compare } from '../experiment/comparison.ts';
 import { readScenario } from '../experiment/scenario-file.ts';
 import { runsCsv } from '../report/csv.ts';
@@ -8,7 +7,7 @@ import { comparisonPage } from '../report/page.ts';
 import { comparisonText } from '../report/terminal.ts';
 import { EXIT } from './exit-codes.ts';
 import { coloured, columns } from './look.ts';
-import { doRuns } from './runs.ts';
+import { defaultFolder, doRuns, UNFINISHED } from './runs.ts';
 import { version } from './version.ts';
 
 interface Given {
@@ -19,8 +18,6 @@ interface Given {
   readonly out?: string;
 }
 
-const UNFINISHED = 'unfinished-runs.csv';
-
 /** The command without what leaves the results alone, so that the report is the same on any machine. */
 function provenanceCommand({ file, seeds }: Given): string {
   return ['mendline', 'compare', file, ...(seeds === undefined ? [] : ['--seeds', String(seeds)])].join(' ');
@@ -30,15 +27,14 @@ function provenanceCommand({ file, seeds }: Given): string {
 export async function compareCommand(given: Given): Promise<number> {
   const read = readScenario(given.file);
   const { scenario, sha256, text } = read;
-  const name = basename(given.file, extname(given.file));
-  const wanted = given.out ?? (given.json ? undefined : join('reports', name));
+  const wanted = given.out ?? (given.json ? undefined : defaultFolder(given.file));
   const folder = wanted === undefined ? undefined : new OutputFolder(wanted);
   const seeds = given.seeds ?? scenario.run.seeds;
   const outcomes = await doRuns(read, {
     policies: scenario.policies,
     seeds,
     workers: given.workers,
-    ...(folder && { keep: (finished) => folder.write(UNFINISHED, runsCsv(finished)) }),
+    out: wanted,
   });
   const comparison = compare(
     scenario.policies.map((policy) => policy.name),

@@ -1,21 +1,32 @@
+import { basename, extname, join } from 'node:path';
 import { SingleBar } from 'cli-progress';
 import { FailedRunError, InterruptedError, plan, runMany } from '../experiment/run-many.ts';
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
 import type { Outcome } from '../line/outcome.ts';
+import { runsCsv } from '../report/csv.ts';
+import { OutputFolder } from '../report/output-folder.ts';
 import type { PolicySpec } from '../scenario/scenario.ts';
+
+/** Holds the runs that had finished when the others were cut short. */
+export const UNFINISHED = 'unfinished-runs.csv';
+
+/** The folder that reports on a scenario go to unless another is named. */
+export function defaultFolder(scenarioPath: string): string {
+  return join('reports', basename(scenarioPath, extname(scenarioPath)));
+}
 
 export interface RunsOptions {
   readonly policies: readonly PolicySpec[];
   readonly seeds: number;
   readonly workers: number | undefined;
-  /** Called with what had finished when the runs were cut short; returns the path it was kept at. */
-  readonly keep?: (finished: readonly Outcome[]) => string;
+  /** Where runs that had finished are kept when the others do not; by default the folder of the scenario's report. */
+  readonly out?: string | undefined;
 }
 
 /** Does the runs with a progress bar on stderr when that is a terminal; Ctrl-C ends them in order. */
 export async function doRuns(
-  { scenario }: ScenarioFile,
-  { policies, seeds, workers, keep }: RunsOptions,
+  { scenario, path }: ScenarioFile,
+  { policies, seeds, workers, out }: RunsOptions,
 ): Promise<Outcome[]> {
   const tasks = plan(
     policies.map(({ name }) => name),
@@ -43,16 +54,13 @@ export async function doRuns(
       onFinished: (finished) => shown && bar.update(finished),
     });
   } catch (error) {
-    if (
-      keep &&
-      (error instanceof InterruptedError || error instanceof FailedRunError) &&
-      error.finished.length > 0
-    ) {
-      const path = keep(error.finished);
+    if ((error instanceof InterruptedError || error instanceof FailedRunError) && error.finished.length > 0) {
+      const folder = new OutputFolder(out ?? defaultFolder(path));
+      const kept = folder.write(UNFINISHED, runsCsv(error.finished));
       error.message +=
         error instanceof InterruptedError
-          ? `; they are kept in ${path}`
-          : `; ${error.finished.length} finished runs are kept in ${path}`;
+          ? `; they are kept in ${kept}`
+          : `; ${error.finished.length} finished runs are kept in ${kept}`;
     }
     throw error;
   } finally {

@@ -8,7 +8,7 @@ import { Episode } from './episode.ts';
 export function disturb(line: Line, disturbances: readonly DisturbanceSpec[]): void {
   for (const spec of disturbances) {
     const stream = (purpose: string) => line.streams.of(`disturbance/${spec.name}/${purpose}`);
-    new Episode(line, effectOf(spec, line), {
+    new Episode(spec.name, line, effectOf(spec, line), {
       at: samplerOf(spec.at, stream('at')),
       lasts: samplerOf(spec.for, stream('for')),
       again: spec.againAfter ? samplerOf(spec.againAfter, stream('again-after')) : null,

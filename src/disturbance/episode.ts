@@ -21,6 +21,7 @@ export interface Timing {
 
 /** A disturbance in time: begins, ends or is cured, and perhaps comes again. */
 export class Episode implements Actor, Curable {
+  readonly name: string;
   readonly #line: Line;
   readonly #me: number;
   readonly #effect: Effect;
@@ -28,7 +29,8 @@ export class Episode implements Actor, Curable {
   /** Counts endings, so that the planned end of a cured episode is dropped. */
   #stamp = 0;
 
-  constructor(line: Line, effect: Effect, timing: Timing) {
+  constructor(name: string, line: Line, effect: Effect, timing: Timing) {
+    this.name = name;
     this.#line = line;
     this.#me = line.calendar.enter(this);
     this.#effect = effect;

@@ -1,5 +1,7 @@
 /** Whatever can have something happen to it. `code` says what; each actor numbers its own. */
 export interface Actor {
+  /** What messages call it. */
+  readonly name: string;
   /** `stamp` is the number given when the event was scheduled; an actor compares it to drop stale events. */
   happen(code: number, stamp: number): void;
 }
@@ -12,7 +14,9 @@ export class EndlessLoopError extends Error {
   readonly time: number;
   readonly actor: Actor;
   constructor(time: number, actor: Actor) {
-    super(`more than ${MOST_AT_ONE_INSTANT} events happened at ${time} s without the clock moving`);
+    super(
+      `more than ${MOST_AT_ONE_INSTANT} events happened at ${time} s without the clock moving, the last at "${actor.name}": look for times of 0 s there and around it`,
+    );
     this.name = 'EndlessLoopError';
     this.time = time;
     this.actor = actor;

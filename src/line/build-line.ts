@@ -90,14 +90,20 @@ class Builder {
 
   private addRejects(): void {
     const { line, scenario } = this;
-    const visits = line.parts.column(0);
+    const reworked = line.parts.column(0);
+    const visits = new Map(
+      scenario.stations
+        .filter(({ does }) => does === 'rework')
+        .map(({ name }) => [name, line.parts.column(0)]),
+    );
     const specs = new Map(scenario.stations.map((spec) => [spec.name, spec]));
     line.rejectsTo = (place, station) => {
       if (place === 'scrap') return () => line.scrap;
       const next = this.place(specs.get(station)!.to);
       if (place === 'pass') return () => next;
       const bench = specs.get(place) as SpecOf<'rework'>;
-      return toRework(this.place(place), bench.limit, line.scrap, line.parts, visits, line.tally);
+      const columns = { visits: visits.get(place)!, reworked };
+      return toRework(this.place(place), bench.limit, line.scrap, line.parts, columns, line.tally);
     };
   }
 
@@ -125,7 +131,14 @@ class Builder {
         return new Trim(this.time(spec), next, parts, this.madeAt(spec.name));
       case 'mark': {
         const luck = parts.luck(streams.of(`station/${spec.name}/mark`));
-        const mark = new Mark(this.time(spec), next, parts, luck, this.marked, spec.takesHold);
+        const again = streams.of(`station/${spec.name}/mark/again`);
+        const mark = new Mark(
+          this.time(spec),
+          next,
+          parts,
+          { luck, again, marked: this.marked },
+          spec.takesHold,
+        );
         this.line.marks.set(spec.name, mark);
         return mark;
       }
@@ -187,14 +200,9 @@ class Builder {
     const rejects = this.line.rejectsTo(spec.offLimits, spec.name);
     const next = this.place(spec.to);
     const gauge = new Gauge(
-      this.time(spec),
-      next,
-      scrap,
-      parts,
+      { time: this.time(spec), next, scrap, parts, reader: this.reader(spec), marked: this.marked, gaugings },
       spec.every,
       rejects,
-      this.reader(spec),
-      gaugings,
     );
     this.line.gauges.set(spec.name, gauge);
     return gauge;
@@ -224,6 +232,7 @@ class Builder {
         mates,
         pairs,
         mateTries: spec.mateTries,
+        marked: this.marked,
         scrapWithoutMates: spec.withoutMates === 'scrap',
       },
       this.line.rejectsTo(spec.misfit, spec.name),
@@ -233,16 +242,13 @@ class Builder {
   }
 
   private mate(name: string, station: string): Mate {
-    const { streams } = this.line;
     const stock = this.line.stocks.get(name)!;
     stock.consumers.push(this.station(station));
     const spec = this.scenario.stocks.find((candidate) => candidate.name === name)!;
-    const features = (spec.features ?? []).map((feature) => {
-      const lot = standardNormal(streams.of(`stock/${name}/${feature.name}/lot`));
-      const lotTerm = stock.lotTerm(() => feature.lotSd * lot());
-      const z = standardNormal(streams.of(`stock/${name}/${feature.name}/own`));
-      return { nominal: feature.nominal, ownSd: feature.ownSd, z, lotTerm };
-    });
+    const features = (spec.features ?? []).map(({ name, nominal, lotSd, ownSd }) => ({
+      nominal,
+      variation: stock.variation(name, lotSd, ownSd),
+    }));
     return { stock, features };
   }
 }

@@ -19,6 +19,7 @@ export type Sight = 'misfits' | 'off-limits' | 'unread';
  * reach. Stations, settings and features are called by their names in the scenario.
  */
 export class Controls implements Actor {
+  readonly name = 'a response of the policy';
   readonly #line: Line;
   readonly #me: number;
   readonly #due: (() => void)[] = [];

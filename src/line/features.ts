@@ -3,7 +3,7 @@ import type { Streams } from '../kernel/streams.ts';
 import type { FeatureSpec } from '../scenario/parts.ts';
 import type { PartTable } from './part-table.ts';
 import type { Setting } from './setting.ts';
-import type { Stock } from './stock.ts';
+import type { Stock, Variation } from './stock.ts';
 
 /** One dimension of the part: where its true value and its reading stand, and how it comes about. */
 export class Feature {
@@ -14,8 +14,7 @@ export class Feature {
   readonly reading: number;
   /** Standard deviate that a sheet's parts share. */
   readonly #sheet: (() => number) | null;
-  readonly #lotTerm: number;
-  readonly #stock: Stock | null;
+  readonly #lots: Variation | null;
   readonly #base: number;
 
   constructor(spec: FeatureSpec, parts: PartTable, streams: Streams, sheet: Stock | null) {
@@ -25,16 +24,14 @@ export class Feature {
     this.truth = parts.luck(() => spec.ownSd * own());
     this.reading = parts.column(Number.NaN);
     this.#sheet = spec.sheetSd > 0 ? z('sheet') : null;
-    this.#stock = spec.lotSd > 0 ? sheet : null;
-    const lot = z('lot');
-    this.#lotTerm = this.#stock ? this.#stock.lotTerm(() => spec.lotSd * lot()) : 0;
+    this.#lots = spec.lotSd > 0 && sheet ? sheet.variation(`feature ${spec.name}`, spec.lotSd, 0) : null;
     this.#base = spec.mould === undefined ? spec.nominal : spec.mould * (1 - spec.shrinkage);
   }
 
   /** What all parts of a sheet have of this feature, mm: drawn once a sheet. `lot` is the sheet's. */
   shared(lot: number): number {
     const sheet = this.#sheet ? this.spec.sheetSd * this.#sheet() : 0;
-    return sheet + (this.#stock ? this.#stock.ofLot(this.#lotTerm, lot) : 0);
+    return sheet + (this.#lots ? this.#lots.ofLot(lot) : 0);
   }
 
   /** The middle of the feature as designed: nominal, or the mould less the shrinkage, mm. */

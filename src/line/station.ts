@@ -46,6 +46,9 @@ export class Station implements Actor, Consumer, Unloader {
   since = 0;
   /** Sum of the cycle times of all finished cycles, s. */
   finishedSeconds = 0;
+  finishedCycles = 0;
+  /** When it last failed to pass a part on, s. */
+  blockedSince = 0;
   loaded = 0;
   cycle = 0;
   inbox: Buffer | null = null;
@@ -130,6 +133,7 @@ export class Station implements Actor, Consumer, Unloader {
       const outlet = this.outlets[this.#moved]!;
       if (!outlet.accept(this.load[this.#moved]!)) {
         if (this.#stops === 0) this.#enter(BLOCKED);
+        this.blockedSince = this.#calendar.now;
         outlet.wait(this);
         return;
       }
@@ -203,6 +207,7 @@ export class Station implements Actor, Consumer, Unloader {
   #finish(): void {
     this.#wearBy(this.#remaining);
     this.finishedSeconds += this.cycle;
+    this.finishedCycles++;
     this.#finished = true;
     this.#moved = 0;
     this.operation.finish(this);

@@ -1,9 +1,17 @@
 import type { Actor, Calendar } from '../kernel/calendar.ts';
 import type { Sampler } from '../kernel/distributions/distribution.ts';
 import { samplerOf } from '../kernel/distributions/index.ts';
+import { standardNormal } from '../kernel/distributions/normal.ts';
 import type { Streams } from '../kernel/streams.ts';
 import type { StockSpec } from '../scenario/stocks.ts';
 import type { Consumer } from './place.ts';
+
+/** What one dimension of a material adds to its nominal, mm. */
+export interface Variation {
+  ofLot(lot: number): number;
+  /** One draw a piece. */
+  ofPiece(): number;
+}
 
 /**
  * Bought-in material under an (s,Q) rule: when what is on hand and on order falls to the reorder point, one or
@@ -26,7 +34,10 @@ export class Stock implements Actor {
   /** Lots on hand: their numbers and pieces left, oldest first. */
   #lots: { lot: number; left: number }[];
   #nextLot = 1;
-  readonly #lotTerms: { sampler: Sampler; drawn: number[] }[] = [];
+  /** Place of the oldest lot: taking it off the front of a long list each time would be slow. */
+  #oldest = 0;
+  readonly #streams: Streams;
+  readonly #variations = new Map<string, Variation>();
   /** Outages of the supplier under way, and what has to wait for their end. */
   #outages = 0;
   #delayed: number[] = [];
@@ -40,6 +51,7 @@ export class Stock implements Actor {
     this.onHand = this.initial;
     this.#lots = this.initial > 0 ? [{ lot: 0, left: this.initial }] : [];
     this.#spec = spec;
+    this.#streams = streams;
     this.#calendar = calendar;
     this.#me = calendar.enter(this);
     this.#leadTime = spec.leadTime
@@ -52,21 +64,31 @@ export class Stock implements Actor {
     this.#reorder();
   }
 
-  /** Lets each lot have a term of its own; returns the number to ask `ofLot` with. */
-  lotTerm(sampler: Sampler): number {
-    return this.#lotTerms.push({ sampler, drawn: [] }) - 1;
-  }
-
-  ofLot(term: number, lot: number): number {
-    const { sampler, drawn } = this.#lotTerms[term]!;
-    // Drawn in the order of lot numbers, so a lot's term does not depend on when it is first used.
-    while (drawn.length <= lot) drawn.push(sampler());
-    return drawn[lot]!;
+  /**
+   * What varies of the material under a name: a term for each lot and one for each piece, mm. Whoever asks by the
+   * same name shares the draws, so that piece number k is the same wherever it is used.
+   */
+  variation(name: string, lotSd: number, ownSd: number): Variation {
+    const known = this.#variations.get(name);
+    if (known) return known;
+    const z = (purpose: string) => standardNormal(this.#streams.of(`stock/${this.name}/${name}/${purpose}`));
+    const [lotZ, ownZ] = [z('lot'), z('own')];
+    const drawn: number[] = [];
+    const variation = {
+      // Drawn in the order of lot numbers, so a lot's term does not depend on when it is first used.
+      ofLot: (lot: number) => {
+        while (drawn.length <= lot) drawn.push(lotSd * lotZ());
+        return drawn[lot]!;
+      },
+      ofPiece: () => ownSd * ownZ(),
+    };
+    this.#variations.set(name, variation);
+    return variation;
   }
 
   /** Takes one piece, which must be on hand, and returns the number of its lot. */
   take(): number {
-    const first = this.#lots[0]!;
+    const first = this.#lots[this.#oldest]!;
     if (!this.limited) {
       this.taken++;
       return first.lot;
@@ -74,7 +96,10 @@ export class Stock implements Actor {
     if (this.onHand === 1) this.#settle();
     this.onHand--;
     this.taken++;
-    if (--first.left === 0) this.#lots.shift();
+    if (--first.left === 0 && ++this.#oldest > 1000) {
+      this.#lots.splice(0, this.#oldest);
+      this.#oldest = 0;
+    }
     this.#reorder();
     return first.lot;
   }

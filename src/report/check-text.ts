@@ -10,12 +10,16 @@ import { counted } from './words.ts';
 const CAUTION =
   'A planning aid: no substitute for risk assessment, local codes and competent people. Heated forming machines, robots and restarts can hurt.';
 
+function rateText(perSecond: number): string {
+  return Number.isFinite(perSecond) ? `${fixed(perSecond * 3600, 1)} /h` : 'no limit';
+}
+
 function stationTable(ideal: IdealLine): string[] {
   const head = `  ${padRight('station', 23)}${padLeft('time a part', 13)}${padLeft('available', 12)}${padLeft('alone could do', 18)}`;
   const rows = ideal.stations.map(({ station, secondsPerPart, availability, rate }) => {
     const name = padRight(cut(printable(station), 22), 23);
     const mark = station === ideal.bottleneck ? '  bottleneck' : '';
-    return `  ${name}${padLeft(durationText(secondsPerPart), 13)}${padLeft(`${percent(availability)} %`, 12)}${padLeft(`${fixed(rate * 3600, 1)} /h`, 18)}${mark}`;
+    return `  ${name}${padLeft(durationText(secondsPerPart), 13)}${padLeft(`${percent(availability)} %`, 12)}${padLeft(rateText(rate), 18)}${mark}`;
   });
   return [head, ...rows];
 }
@@ -42,7 +46,7 @@ export function checkText(scenario: Scenario, ideal: IdealLine, width: number): 
     ...stationTable(ideal),
     '',
     ...wrap(
-      `Ideal rate ${fixed(ideal.rate * 3600, 1)} good per hour, set by "${printable(ideal.bottleneck)}": from mean times and breakdowns alone, without waiting, scrap, rework or disturbances. In the long run the line stays below it.`,
+      `Ideal rate ${rateText(ideal.rate)} good, set by "${printable(ideal.bottleneck)}": from mean times and breakdowns alone, without waiting, scrap, rework or disturbances. In the long run the line stays below it.`,
       width,
     ),
     '',

@@ -50,7 +50,7 @@ function tradeOff({ policies, baseline, measures }: Comparison): string {
     );
   }
   if (gaining.length > 0) {
-    return `No policy here is better than ${baseline} in one measure without being worse in another.`;
+    return `Every policy here that is found better than ${baseline} in one measure is found worse in another.`;
   }
   return `No policy here is found better than ${baseline} in any measure.`;
 }

@@ -137,9 +137,19 @@ export function word<const Words extends readonly [string, ...string[]]>(words: 
 }
 
 export const text = z.string({ error: 'expected text' });
-export const name = z
-  .string({ error: 'expected a name that does not start with a digit' })
-  .regex(/^[^\d\s]/, { error: 'expected a name that does not start with a digit' });
+const NAME = 'expected a name that does not start with a digit and has no "." or "/" in it';
+
+export const name = z.string({ error: NAME }).regex(/^[^\d\s./][^./]*$/, { error: NAME });
+
+const LABEL = 'expected a name that does not start with a digit';
+
+/** A name that nothing refers to by its parts. */
+export const label = z.string({ error: LABEL }).regex(/^[^\d\s]/, { error: LABEL });
+
+/** A feature of the part by its name, or one of a mate as MATE.FEATURE. */
+export const featureOrMates = z
+  .string({ error: 'expected a feature of the part, or one of a mate as MATE.FEATURE' })
+  .min(1, { error: 'expected a feature of the part, or one of a mate as MATE.FEATURE' });
 
 /** One of several mappings, told apart by the word under `key`. */
 export function kinds<

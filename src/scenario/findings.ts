@@ -82,7 +82,7 @@ export function withoutFaulty(raw: unknown, found: readonly Finding[]): Sound {
     const entries = section === undefined ? undefined : copy[section];
     if (section === undefined) continue;
     if (name === undefined || !isMapping(entries)) {
-      if (STAND_INS[section] === undefined) delete copy[section];
+      if (!Object.hasOwn(STAND_INS, section)) delete copy[section];
       else copy[section] = STAND_INS[section];
     } else if (section === 'run') copy.run = STAND_INS.run;
     else if (section === 'policies' && place !== undefined) {

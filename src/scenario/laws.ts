@@ -13,6 +13,8 @@ const spreadBy = { mean: positiveDuration, sd: duration.optional(), cv: anyShare
 
 /** A normal draw is made from 32 bits, so it lies within 6.34 standard deviations of the mean. */
 const LEAST_SDS = 6.4;
+/** Beyond this a sample of any size one could wait for tells nothing of the mean. */
+const MOST_CV = 10;
 
 interface GivenSpread {
   readonly mean: number;
@@ -29,7 +31,15 @@ function withSd(given: GivenSpread, context: z.RefinementCtx): { mean: number; s
     });
     return z.NEVER;
   }
-  return { mean: given.mean, sd: given.sd ?? given.cv! * given.mean };
+  const sd = given.sd ?? given.cv! * given.mean;
+  if (sd > MOST_CV * given.mean) {
+    context.addIssue({
+      code: 'custom',
+      message: `a spread of more than ${MOST_CV} times the mean is not allowed`,
+    });
+    return z.NEVER;
+  }
+  return { mean: given.mean, sd };
 }
 
 const positiveLaw = <Name extends 'lognormal' | 'gamma'>(distribution: Name) =>

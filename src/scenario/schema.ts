@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { disturbance } from './disturbances.ts';
-import { count, duration, entry, name, named, positiveDuration, text } from './fields.ts';
+import { count, duration, entry, label, named, positiveDuration, text } from './fields.ts';
 import { MOST_SEEDS } from './limits.ts';
 import { part } from './parts.ts';
 import { response } from './responses.ts';
@@ -29,7 +29,7 @@ export const schema = entry({
   stations: named(station).describe('each does one operation and passes its parts on'),
   disturbances: named(disturbance).describe('what goes wrong, and when').optional(),
   policies: z
-    .record(name, z.array(response, { error: 'expected a list of responses; [] does nothing' }), {
+    .record(label, z.array(response, { error: 'expected a list of responses; [] does nothing' }), {
       error: 'expected a mapping from policy names to lists of responses',
     })
     .transform((entries) => Object.entries(entries).map(([name, responses]) => ({ name, responses })))

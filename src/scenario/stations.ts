@@ -1,8 +1,10 @@
 import { z } from 'zod';
+import { meanOf } from '../kernel/distributions/index.ts';
 import {
   count,
   duration,
   entry,
+  featureOrMates,
   kinds,
   length,
   measured,
@@ -17,7 +19,9 @@ import { time } from './laws.ts';
 import { MOST_COUNTED } from './limits.ts';
 
 const breakdown = entry({
-  every: time.describe('time to failure'),
+  every: time
+    .refine((law) => meanOf(law) > 0, { error: 'the time to failure must be above zero' })
+    .describe('time to failure'),
   counted: word(['working', 'clock']).describe('whether that time runs only while working, or always'),
   repair: time,
   cycle: word(['resumes', 'restarts', 'scraps']).describe('what becomes of the interrupted cycle'),
@@ -50,7 +54,10 @@ const buffer = z
 
 const setting = entry({
   target: measured,
-  'cycle-sd': measured.optional().describe('standard deviation from cycle to cycle'),
+  'cycle-sd': measured
+    .refine(({ value }) => value >= 0, { error: 'a standard deviation is not negative' })
+    .optional()
+    .describe('standard deviation from cycle to cycle'),
 }).refine(({ target, cycleSd }) => cycleSd === undefined || cycleSd.dimension === target.dimension, {
   error: '"cycle-sd" and "target" have units of different kinds',
   path: ['cycle-sd'],
@@ -109,8 +116,8 @@ const assemble = entry({
   fits: z
     .array(
       entry({
-        hole: name.describe('the outer feature: one of the part, or MATE.FEATURE'),
-        shaft: name.describe('the inner feature: one of the part, or MATE.FEATURE'),
+        hole: featureOrMates.describe('the outer feature: one of the part, or MATE.FEATURE'),
+        shaft: featureOrMates.describe('the inner feature: one of the part, or MATE.FEATURE'),
         least: length.describe('least clearance, hole minus shaft; negative allows interference'),
         most: length.describe('most clearance'),
       }).refine(({ least, most }) => least < most, { error: '"least" must lie below "most"' }),

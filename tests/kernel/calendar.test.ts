@@ -4,6 +4,7 @@ import { type Actor, Calendar, EndlessLoopError } from '../../src/kernel/calenda
 
 /** Writes down what happens to it. */
 class Diary implements Actor {
+  readonly name = 'diary';
   readonly entries: { time: number; code: number; stamp: number }[] = [];
   readonly #calendar: Calendar;
   constructor(calendar: Calendar) {
@@ -40,8 +41,9 @@ describe('the calendar', () => {
   it('keeps that order when events schedule others while it runs', () => {
     const calendar = new Calendar();
     const order: string[] = [];
-    const child = calendar.enter({ happen: (_code, stamp) => order.push(`child ${stamp}`) });
+    const child = calendar.enter({ name: 'x', happen: (_code, stamp) => order.push(`child ${stamp}`) });
     const parent = calendar.enter({
+      name: 'x',
       happen: (_code, stamp) => {
         order.push(`parent ${stamp}`);
         calendar.schedule(calendar.now, child, 0, stamp);
@@ -63,7 +65,7 @@ describe('the calendar', () => {
     const calendar = new Calendar();
     const seen: number[][] = [];
     for (let who = 0; who < 100; who++) {
-      const me = calendar.enter({ happen: (code, stamp) => seen.push([who, code, stamp]) });
+      const me = calendar.enter({ name: 'x', happen: (code, stamp) => seen.push([who, code, stamp]) });
       calendar.schedule(who, me, who % 8, 1000 + who);
     }
     calendar.run(100);
@@ -99,7 +101,7 @@ describe('the calendar', () => {
 
   it('explains an endless loop at one instant, with its time and its actor', () => {
     const calendar = new Calendar();
-    const again: Actor = { happen: () => calendar.schedule(calendar.now, me, 0, 0) };
+    const again: Actor = { name: 'x', happen: () => calendar.schedule(calendar.now, me, 0, 0) };
     const me = calendar.enter(again);
     calendar.schedule(3, me, 0, 0);
     let caught: unknown;
@@ -116,6 +118,7 @@ describe('the calendar', () => {
     const calendar = new Calendar();
     let left = 1_200_000;
     const me = calendar.enter({
+      name: 'x',
       happen: () => {
         if (--left > 0) calendar.schedule(calendar.now + 1e-3, me, 0, 0);
       },

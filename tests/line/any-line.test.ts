@@ -97,7 +97,9 @@ const line = fc
     };
     let feeder: string | undefined;
     behind.forEach(({ does, every, rejects, reader, withoutMates, ...common }, i) => {
-      const read = reader && { reader: { reads: '80 %', unread: reader } };
+      // A mark is read only behind the station that makes it.
+      const marked = !behind.slice(i).some((later) => later.does === 'mark');
+      const read = reader && marked && { reader: { reads: '80 %', unread: reader } };
       // The bench sends parts back to one gauge only; it is fed from that gauge, so a bench always has a way out.
       const bench = rejects === 'bench' && does === 'gauge' && feeder === undefined;
       if (bench) feeder = name(i + 1);

@@ -47,7 +47,7 @@ it('a policy reaches the line through these and no others, none of which gives a
   ]);
   expect(Object.getPrototypeOf(Controls.prototype)).toBe(Object.prototype);
   // The line itself is private to the object, out of reach at run time too.
-  expect(Reflect.ownKeys(new Controls(line()))).toEqual([]);
+  expect(Reflect.ownKeys(new Controls(line()))).toEqual(['name']);
 });
 
 it('a reading that a policy is told of is what the gauge says, with its bias, and no more', () => {

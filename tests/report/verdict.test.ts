@@ -53,7 +53,9 @@ describe('verdictSentences', () => {
     );
     expect(first).toMatch(/^b against a: better in throughput \+4\.0+ good \/h \(3\.\d+ to 4\.\d+\); /);
     expect(first).toMatch(/; worse in scrap rate; undecided in lead time\.$/);
-    expect(last).toBe('No policy here is better than a in one measure without being worse in another.');
+    expect(last).toBe(
+      'Every policy here that is found better than a in one measure is found worse in another.',
+    );
   });
 
   it('tells a loss of fit in percentage points with a minus sign', () => {

@@ -88,7 +88,7 @@ describe('a station', () => {
     expectRefused(
       changed(
         '  packing: { does',
-        '  ¤extra: { does: work, takes: film, cycle: 3 s, to: packing }\n  packing: { does',
+        '  extra: ¤{ does: work, takes: film, cycle: 3 s, to: packing }\n  packing: { does',
       ),
       'parts start at "forming" already; a line has one forming station',
     );

@@ -5,14 +5,14 @@ import type { Place } from '../place.ts';
 import type { Reader } from '../reader.ts';
 import type { Rejects } from '../rejects.ts';
 import type { Operation, Station } from '../station.ts';
-import type { Stock } from '../stock.ts';
+import type { Stock, Variation } from '../stock.ts';
 import type { Tally } from '../tally.ts';
 import type { VisitTime } from '../visit-time.ts';
 
 /** A bought-in mate: where it comes from and how its features are drawn. */
 export interface Mate {
   readonly stock: Stock;
-  readonly features: readonly { nominal: number; ownSd: number; z: Sampler; lotTerm: number }[];
+  readonly features: readonly { nominal: number; variation: Variation }[];
 }
 
 /** How waiting parts are chosen for the mate in hand: by readings of both. */
@@ -35,6 +35,8 @@ export interface AssembleParts {
   readonly pairs: readonly Pair[];
   readonly mateTries: number;
   readonly scrapWithoutMates: boolean;
+  /** Column: 1 when the part's mark can be read. */
+  readonly marked: number;
 }
 
 /** Puts a part and its mates together; the worst pair decides whether they fit. */
@@ -133,8 +135,8 @@ export class Assemble implements Operation {
     let i = 0;
     for (const { stock, features } of this.#on.mates) {
       const lot = stock.take();
-      for (const { nominal, ownSd, z, lotTerm } of features) {
-        this.#mate[i++] = nominal + stock.ofLot(lotTerm, lot) + ownSd * z();
+      for (const { nominal, variation } of features) {
+        this.#mate[i++] = nominal + variation.ofLot(lot) + variation.ofPiece();
       }
     }
     const { matching } = this;
@@ -151,13 +153,13 @@ export class Assemble implements Operation {
    * does, the one with the widest margin. The oldest of equals.
    */
   #bestOf(inbox: { readonly count: number; peek(i: number): number }): number {
-    const { parts, pairs, reader } = this.#on;
+    const { parts, pairs, reader, marked } = this.#on;
     const { among, guard } = this.matching!;
     let best = 0;
     let rank = Number.NEGATIVE_INFINITY;
     for (let i = 0; i < Math.min(inbox.count, among); i++) {
       const row = inbox.peek(i);
-      const known = reader === null || reader.canRead(row);
+      const known = reader ? reader.canRead(row) : parts.get(row, marked) === 1;
       let worst = Number.POSITIVE_INFINITY;
       for (const pair of pairs) {
         const reading = known ? parts.get(row, pair.feature.reading) : Number.NaN;

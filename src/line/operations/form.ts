@@ -6,6 +6,7 @@ import type { StockSpec } from '../../scenario/stocks.ts';
 import type { Feature } from '../features.ts';
 import type { Setting } from '../setting.ts';
 import type { Station } from '../station.ts';
+import type { Variation } from '../stock.ts';
 import { Source, type SourceParts } from './source.ts';
 
 interface Controlled {
@@ -25,7 +26,7 @@ export class Form extends Source {
   readonly #features: readonly Feature[];
   readonly #settings = new Map<string, Controlled>();
   readonly #heating: number;
-  readonly #thickness: { nominal: number; ownSd: number; lotTerm: number; z: Sampler } | null = null;
+  readonly #thickness: { nominal: number; variation: Variation } | null = null;
   readonly #here: string;
 
   constructor(
@@ -46,20 +47,18 @@ export class Form extends Source {
     }
     if (sheet.thickness) {
       const { nominal, lotSd, ownSd } = sheet.thickness;
-      const lot = standardNormal(streams.of(`stock/${sheet.name}/thickness/lot`));
-      const z = standardNormal(streams.of(`stock/${sheet.name}/thickness/own`));
-      this.#thickness = { nominal, ownSd, lotTerm: on.stock.lotTerm(() => lotSd * lot()), z };
+      this.#thickness = { nominal, variation: on.stock.variation('sheet thickness', lotSd, ownSd) };
     }
   }
 
   protected override shape(station: Station, lot: number): void {
-    const { parts, calendar, stock } = this.on;
+    const { parts, calendar } = this.on;
     for (const it of this.#settings.values()) {
       it.deviation = it.setting.deviation(calendar.now) + it.cycleSd * it.z();
     }
     const sheet = this.#thickness;
     // A normal spread could in principle make a sheet of no thickness: keep heating time above zero.
-    const thicker = sheet ? stock.ofLot(sheet.lotTerm, lot) + sheet.ownSd * sheet.z() : 0;
+    const thicker = sheet ? sheet.variation.ofLot(lot) + sheet.variation.ofPiece() : 0;
     if (sheet) station.cycle += this.#heating * Math.max(0, sheet.nominal + thicker);
     for (const feature of this.#features) {
       const formed = feature.spec.madeAt === this.#here;

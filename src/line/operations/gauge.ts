@@ -20,6 +20,17 @@ export interface Gauging {
 /** Told of every reading. `row` is the part when its mark could be read, else null. */
 export type ReadingListener = (feature: Feature, reading: number, row: number | null) => void;
 
+export interface GaugeParts {
+  readonly time: VisitTime;
+  readonly next: Place;
+  readonly scrap: Place;
+  readonly parts: PartTable;
+  readonly reader: Reader | null;
+  /** Column: 1 when the part's mark can be read. */
+  readonly marked: number;
+  readonly gaugings: readonly Gauging[];
+}
+
 /** Gauges one part in `every` and judges its readings; the others pass in no time. */
 export class Gauge implements Operation {
   readonly ready = true;
@@ -29,33 +40,16 @@ export class Gauge implements Operation {
   readonly readingListeners: ReadingListener[] = [];
   /** Told of every judgement: whether the part was off limits. */
   readonly judgementListeners: ((off: boolean) => void)[] = [];
-  readonly gaugings: readonly Gauging[];
-  readonly #time: VisitTime;
-  readonly #next: Place;
-  readonly #scrap: Place;
-  readonly #parts: PartTable;
+  readonly #on: GaugeParts;
   #arrived = 0;
   #gauged = false;
   #known = true;
 
-  constructor(
-    time: VisitTime,
-    next: Place,
-    scrap: Place,
-    parts: PartTable,
-    every: number,
-    rejects: Rejects,
-    reader: Reader | null,
-    gaugings: readonly Gauging[],
-  ) {
-    this.#time = time;
-    this.#next = next;
-    this.#scrap = scrap;
-    this.#parts = parts;
+  constructor(on: GaugeParts, every: number, rejects: Rejects) {
+    this.#on = on;
+    this.reader = on.reader;
     this.every = every;
     this.rejects = rejects;
-    this.reader = reader;
-    this.gaugings = gaugings;
   }
 
   begin(station: Station): boolean {
@@ -67,8 +61,9 @@ export class Gauge implements Operation {
     this.#gauged = ++this.#arrived % this.every === 0;
     station.cycle = 0;
     if (!this.#gauged) return true;
-    station.cycle = this.#time.of(row);
-    this.#known = this.reader === null || this.reader.read(row);
+    station.cycle = this.#on.time.of(row);
+    const { parts, marked } = this.#on;
+    this.#known = this.reader ? this.reader.read(row) : parts.get(row, marked) === 1;
     const unread = this.reader?.spec.unread;
     if (!this.#known && typeof unread === 'object') {
       station.cycle += unread.byHand;
@@ -78,13 +73,13 @@ export class Gauge implements Operation {
   }
 
   finish(station: Station): void {
-    station.outlets[0] = this.#gauged ? this.#judge(station.load[0]!) : this.#next;
+    station.outlets[0] = this.#gauged ? this.#judge(station.load[0]!) : this.#on.next;
   }
 
   #judge(row: number): Place {
-    const parts = this.#parts;
+    const parts = this.#on.parts;
     let off = false;
-    for (const { feature, bias, repeatability, luck, again } of this.gaugings) {
+    for (const { feature, bias, repeatability, luck, again } of this.#on.gaugings) {
       const reading = parts.get(row, feature.truth) + bias + repeatability * parts.get(row, luck);
       parts.set(row, luck, again());
       const { nominal, tolerance } = feature.spec;
@@ -93,7 +88,7 @@ export class Gauge implements Operation {
       for (const listener of this.readingListeners) listener(feature, reading, this.#known ? row : null);
     }
     for (const listener of this.judgementListeners) listener(off);
-    if (!this.#known && this.reader?.spec.unread === 'scrap') return this.#scrap;
-    return off ? this.rejects(row) : this.#next;
+    if (!this.#known && this.reader?.spec.unread === 'scrap') return this.#on.scrap;
+    return off ? this.rejects(row) : this.#on.next;
   }
 }

@@ -1,7 +1,15 @@
+import type { Stream } from '../../kernel/streams.ts';
 import type { PartTable } from '../part-table.ts';
 import type { Place } from '../place.ts';
 import type { VisitTime } from '../visit-time.ts';
 import { Work } from './work.ts';
+
+/** Where the luck of a part's mark and whether it took stand, and draws for later visits. */
+export interface MarkColumns {
+  readonly luck: number;
+  readonly again: Stream;
+  readonly marked: number;
+}
 
 /** Marks a part; the mark takes when the part's luck at this station lies below the chance. */
 export class Mark extends Work {
@@ -10,20 +18,20 @@ export class Mark extends Work {
   /** The chances that disturbances impose; the lowest holds. */
   readonly impaired = new Set<{ readonly chance: number }>();
   readonly #parts: PartTable;
-  readonly #luck: number;
-  readonly #marked: number;
+  readonly #columns: MarkColumns;
 
-  constructor(time: VisitTime, next: Place, parts: PartTable, luck: number, marked: number, usual: number) {
+  constructor(time: VisitTime, next: Place, parts: PartTable, columns: MarkColumns, usual: number) {
     super(time, next);
     this.#parts = parts;
-    this.#luck = luck;
-    this.#marked = marked;
+    this.#columns = columns;
     this.usual = usual;
   }
 
   protected override alter(row: number): void {
     let chance = this.usual;
     for (const it of this.impaired) chance = Math.min(chance, it.chance);
-    this.#parts.set(row, this.#marked, this.#parts.get(row, this.#luck) < chance ? 1 : 0);
+    const { luck, again, marked } = this.#columns;
+    this.#parts.set(row, marked, this.#parts.get(row, luck) < chance ? 1 : 0);
+    this.#parts.set(row, luck, again());
   }
 }

@@ -12,6 +12,11 @@ export function checkFeatures(check: Checker): void {
       if (!maker) continue;
       const gains = Object.entries(feature.gains ?? {});
       if (maker.does !== 'form') {
+        if (feature.cavities !== undefined)
+          check.say(
+            [...path, 'cavities'],
+            `only a formed feature has cavities; "${maker.name}" does ${maker.does}`,
+          );
         if (feature.mould !== undefined)
           check.say(
             [...path, 'mould'],

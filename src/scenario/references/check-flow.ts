@@ -26,6 +26,7 @@ function checkOrder(check: Checker): void {
   const makers = new Map(
     (check.raw.parts ?? []).flatMap((part) => part.features.map(({ name, madeAt }) => [name, madeAt])),
   );
+  const marker = check.raw.stations.find(({ does }) => does === 'mark');
   for (const station of check.raw.stations) {
     const used =
       station.does === 'gauge'
@@ -33,6 +34,11 @@ function checkOrder(check: Checker): void {
         : station.does === 'assemble'
           ? station.fits.map(({ hole, shaft }) => (hole.includes('.') ? shaft : hole))
           : [];
+    if (marker !== undefined && 'reader' in station && station.reader) {
+      let at = check.stations.get(station.to);
+      while (at && at !== marker) at = check.stations.get(at.to);
+      if (at) check.say(['stations', station.name, 'reader'], `parts are marked only later, at "${at.name}"`);
+    }
     for (const name of used) {
       let at = check.stations.get(station.to);
       while (at && at.name !== makers.get(name)) at = check.stations.get(at.to);
@@ -43,18 +49,36 @@ function checkOrder(check: Checker): void {
   }
 }
 
+/** The stations that parts can reach from a source, by any way that a station or a policy may send them. */
+function fedStations({ raw, stations }: Checker): Set<string> {
+  const sent = raw.policies.flatMap(({ responses }) =>
+    responses.flatMap((response): [string, string][] => {
+      if (response.do === 'rework') return [[response.at, response.bench]];
+      return response.do === 'inspect' && response.offLimits !== undefined
+        ? [[response.at, response.offLimits]]
+        : [];
+    }),
+  );
+  const fed = new Set<string>();
+  const visit = (name: string): void => {
+    const station = stations.get(name);
+    if (!station || fed.has(name)) return;
+    fed.add(name);
+    for (const next of [station.to, ...rejectsOf(station)]) visit(next);
+    for (const [from, to] of sent) if (from === name) visit(to);
+  };
+  for (const station of raw.stations) if (isSource(station)) visit(station.name);
+  return fed;
+}
+
 /** Whether every station is fed and every part finds a way out. */
 export function checkFlow(check: Checker): void {
   const { stations, policies } = check.raw;
-  const fed = new Set(stations.flatMap((station) => [station.to, ...rejectsOf(station)]));
-  for (const response of policies.flatMap((policy) => policy.responses)) {
-    if (response.do === 'rework') fed.add(response.bench);
-    if (response.do === 'inspect' && response.offLimits !== undefined) fed.add(response.offLimits);
-  }
+  const fed = fedStations(check);
   /** Stations of circles that were told. */
   const told = new Set<string>();
   for (const station of stations) {
-    if (!isSource(station) && !fed.has(station.name)) {
+    if (!fed.has(station.name)) {
       check.say(
         ['stations', station.name],
         `nothing feeds "${station.name}": no station passes parts to it, and it takes no stock`,
