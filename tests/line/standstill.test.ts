@@ -44,6 +44,12 @@ describe('a standstill', () => {
     expect(message).not.toContain('forming');
   });
 
+  it('is found also when a station of the circle is down at the end of the run', () => {
+    const stopped =
+      '\ndisturbances:\n  halt: { disturbs: station, station: gauging, at: 50 min, for: 20 min }';
+    expect(() => ran(small('1 h', knot(1) + stopped))).toThrow(StandstillError);
+  });
+
   it('cannot come before a bench with unlimited room, where every part ends as scrap after its last visit', () => {
     const { counts } = ran(small('1 h', knot('unlimited')));
     expect(counts.good).toBe(0);

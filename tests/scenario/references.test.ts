@@ -94,6 +94,17 @@ describe('a station', () => {
     );
   });
 
+  it('that is fed only by stations that nothing feeds is refused with them', () => {
+    expectRefused(
+      changed(
+        'disturbances:\n',
+        '  ¤island: { does: work, buffer: 2, cycle: 3 s, to: shore }\n  ¤shore: { does: work, buffer: 2, cycle: 3 s, to: good }\ndisturbances:\n',
+      ).replace(/¤(island|shore): /g, '$1: ¤'),
+      'nothing feeds "island"',
+      'nothing feeds "shore"',
+    );
+  });
+
   it('that gauges what is made only later is refused', () => {
     const later = changed('made-at: trimming', 'made-at: packing').replace(
       'packing: { does: work',

@@ -8,7 +8,7 @@ import type { Operation, Station } from '../station.ts';
 import type { VisitTime } from '../visit-time.ts';
 
 /** How one feature is read: its true value, plus a bias, plus the repeatability times a deviate. */
-export interface Gauging {
+interface Gauging {
   readonly feature: Feature;
   readonly bias: number;
   readonly repeatability: number;
