@@ -71,3 +71,22 @@ test('the files the documents link to are there', () => {
     }
   }
 });
+
+test('the README names every key of the JSON and every kind of column of the CSV', () => {
+  const [comparison, , csv] = ['comparison.json', 'comparison.html', 'runs.csv'].map((file) =>
+    readFileSync(join(root, 'reports/tray-cell', file), 'utf8'),
+  );
+  const data = JSON.parse(comparison!) as { measures: { rows: object[] }[]; runs: object[] };
+  const named = (key: string) => readme.includes(`\`${key}\``) || readme.includes(`\`${key}[]\``);
+  const keys = [data, data.measures[0]!, data.measures[0]!.rows[0]!, data.runs[0]!].flatMap((it) =>
+    Object.keys(it),
+  );
+  expect(keys.filter((key) => !named(key) && !['rows', 'policy'].includes(key))).toEqual([]);
+  const columns = csv!
+    .split(/\r?\n/)[0]!
+    .split(',')
+    .map((column) => column.replace(/^(count|share|stock_out_share)_.*/, '$1'));
+  const measures = Object.keys((data.runs[0] as { measures: object }).measures);
+  const documented = ['policy', 'seed', ...measures, 'count', 'share', 'stock_out_share', 'events'];
+  expect([...new Set(columns)]).toEqual(documented);
+});

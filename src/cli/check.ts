@@ -18,8 +18,10 @@ export function checkCommand({ file, json }: { readonly file: string; readonly j
     scenario: { file, title: scenario.title, sha256 },
     ideal_rate_per_h: ideal.rate * 3600,
     bottleneck: ideal.bottleneck,
-    stations: ideal.stations.map(({ station, secondsPerPart, availability, rate }) => ({
+    stations: ideal.stations.map(({ station, secondsPerPart, availability, rate }, i) => ({
       station,
+      does: scenario.stations[i]!.does,
+      to: scenario.stations[i]!.to,
       time_per_part_s: secondsPerPart,
       availability,
       rate_per_h: rate * 3600,
