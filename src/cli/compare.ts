@@ -27,7 +27,7 @@ function provenanceCommand({ file, seeds }: Given): string {
 export async function compareCommand(given: Given): Promise<number> {
   const read = readScenario(given.file);
   const { scenario, sha256, text } = read;
-  const wanted = given.out ?? (given.json ? undefined : defaultFolder(given.file));
+  const wanted = given.out ?? (given.json ? undefined : defaultFolder(given.file, given.seeds));
   const folder = wanted === undefined ? undefined : new OutputFolder(wanted);
   const seeds = given.seeds ?? scenario.run.seeds;
   const outcomes = await doRuns(read, {

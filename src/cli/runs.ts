@@ -10,9 +10,13 @@ import type { PolicySpec } from '../scenario/scenario.ts';
 /** Holds the runs that had finished when the others were cut short. */
 export const UNFINISHED = 'unfinished-runs.csv';
 
-/** The folder that reports on a scenario go to unless another is named. */
-export function defaultFolder(scenarioPath: string): string {
-  return join('reports', basename(scenarioPath, extname(scenarioPath)));
+/**
+ * The folder that reports on a scenario go to unless another is named. With a number of seeds other than the
+ * scenario's it is another one, so that a quick look does not replace the full report.
+ */
+export function defaultFolder(scenarioPath: string, seeds?: number): string {
+  const name = basename(scenarioPath, extname(scenarioPath));
+  return join('reports', seeds === undefined ? name : `${name}-${seeds}-seeds`);
 }
 
 export interface RunsOptions {

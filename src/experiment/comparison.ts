@@ -8,7 +8,8 @@ import { meanInterval } from '../statistics/mean-interval.ts';
 /** Coverage of every interval. */
 export const LEVEL = 0.95;
 
-export type Verdict = 'better' | 'worse' | 'undecided';
+/** `no change`: every run gave what the first policy gave under the same seed. */
+export type Verdict = 'better' | 'worse' | 'undecided' | 'no change';
 
 /** One policy under one measure. */
 export interface Row {
@@ -40,6 +41,7 @@ export interface Comparison {
 /** Better or worse only when the whole interval lies on one side of zero. */
 function verdictOf(difference: Estimate, better: Measure['better']): Verdict | null {
   if (difference.lower === null || difference.upper === null) return null;
+  if (difference.lower === 0 && difference.upper === 0) return 'no change';
   if (difference.lower > 0) return better === 'higher' ? 'better' : 'worse';
   if (difference.upper < 0) return better === 'higher' ? 'worse' : 'better';
   return 'undecided';

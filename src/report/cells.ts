@@ -9,7 +9,7 @@ export interface Cells {
   readonly interval: string;
   readonly difference: string;
   readonly differenceInterval: string;
-  /** `better`, `worse`, `undecided`, `baseline`, `no claim`, `not compared` or `no value`. */
+  /** `better`, `worse`, `undecided`, `no change`, `baseline`, `no claim`, `not compared` or `no value`. */
   readonly verdict: string;
 }
 

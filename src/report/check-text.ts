@@ -1,4 +1,5 @@
 import type { IdealLine } from '../line/ideal.ts';
+import type { ResponseSpec } from '../scenario/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { cut, padLeft, padRight, printable, wrap } from './columns.ts';
 import { disturbanceTexts } from './disturbance-text.ts';
@@ -24,6 +25,12 @@ function stationTable(ideal: IdealLine): string[] {
   return [head, ...rows];
 }
 
+/** The response and what it acts on. */
+function responseText(response: ResponseSpec): string {
+  const on = 'at' in response ? response.at : response.do === 'retune' ? response.setting : response.station;
+  return `${response.do} (${on})`;
+}
+
 /** A scenario explained without running it. */
 export function checkText(scenario: Scenario, ideal: IdealLine, width: number): string {
   const { run, policies } = scenario;
@@ -32,9 +39,7 @@ export function checkText(scenario: Scenario, ideal: IdealLine, width: number): 
       ? [`  ${none}`]
       : items.flatMap((item) => wrap(`- ${printable(item)}`, width - 2, '  ').map((line) => `  ${line}`));
   const responses = policies.map(({ name, responses }) =>
-    responses.length === 0
-      ? `${name}: no response`
-      : `${name}: ${responses.map((response) => response.do).join(', ')}`,
+    responses.length === 0 ? `${name}: no response` : `${name}: ${responses.map(responseText).join(', ')}`,
   );
   return [
     printable(scenario.title),

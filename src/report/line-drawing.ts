@@ -53,7 +53,8 @@ export function lineDrawing(scenario: Scenario, width: number): string[] {
       : [],
   );
   for (const spec of scenario.stations) {
-    if (!seen.has(spec.name)) lines.push(...wrapped(['rejects', ...chain(spec, scenario, seen)], width));
+    if (!seen.has(spec.name))
+      lines.push(...wrapped(['rejects, where sent', ...chain(spec, scenario, seen)], width));
   }
   return lines;
 }

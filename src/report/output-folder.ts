@@ -1,9 +1,8 @@
-import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, mkdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 
 const reasons: Readonly<Record<string, string>> = {
-  EEXIST: 'a file stands where the folder should be',
-  ENOTDIR: 'part of this path is a file',
+  ENOTDIR: 'a file stands where a folder should be',
   EACCES: 'writing here is not permitted',
   EPERM: 'writing here is not permitted',
   EROFS: 'the disk is read-only',
@@ -19,6 +18,16 @@ export class UnwritableError extends Error {
   }
 }
 
+/** Makes the folder and those above it, one by one: asked to do it by itself, Node may never return on odd file systems. */
+function makeFolder(path: string): void {
+  if (existsSync(path)) {
+    if (statSync(path).isDirectory()) return;
+    throw Object.assign(new Error(`${path} is a file`), { code: 'ENOTDIR' });
+  }
+  makeFolder(dirname(path));
+  mkdirSync(path);
+}
+
 /** A folder that reports go to. Each file appears whole or not at all. */
 export class OutputFolder {
   readonly path: string;
@@ -27,7 +36,7 @@ export class OutputFolder {
   constructor(path: string) {
     this.path = path;
     try {
-      mkdirSync(path, { recursive: true });
+      makeFolder(path);
     } catch (error) {
       throw new UnwritableError(path, error);
     }

@@ -151,7 +151,7 @@ function reading(comparison: Comparison): string {
     [
       'interval',
       `Runs under different seeds differ. A ${SHARE} interval is made so that, over many such experiments, ` +
-        `${SHARE} of the intervals hold the mean that endless runs would give. It tells how sure the simulation is, ` +
+        `${SHARE} of the intervals hold the mean that endlessly many such runs would give. It tells how sure the simulation is, ` +
         'not how true the model is.',
     ],
     [

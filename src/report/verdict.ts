@@ -1,11 +1,8 @@
-import type { Comparison, MeasureComparison, Row } from '../experiment/comparison.ts';
+import type { Comparison, MeasureComparison, Row, Verdict } from '../experiment/comparison.ts';
 import { formatOf } from './format.ts';
 import { listed } from './words.ts';
 
-/** The measures whose size of difference is told in words; the others' stand in the tables. */
-const TOLD = new Set(['throughput_per_h', 'fit_rate']);
-
-type Standing = 'better' | 'worse' | 'undecided' | 'not compared';
+type Standing = Verdict | 'not compared';
 
 function rowOf(compared: MeasureComparison, policy: string): Row | undefined {
   return compared.rows.find((row) => row.policy === policy);
@@ -16,12 +13,15 @@ function standing(compared: MeasureComparison, policy: string): Standing {
   return rowOf(compared, policy)?.verdict ?? 'not compared';
 }
 
+/** The measure with the difference and its interval; of what is undecided, the output's alone is worth the words. */
 function told(compared: MeasureComparison, policy: string): string {
   const { measure } = compared;
-  const difference = rowOf(compared, policy)?.difference;
-  if (!TOLD.has(measure.key) || !difference || difference.lower === null) return measure.name;
+  const row = rowOf(compared, policy);
+  const sizeMatters = row?.verdict !== 'undecided' || measure.key === 'throughput_per_h';
+  if (!row?.difference || !sizeMatters) return measure.name;
   const format = formatOf(compared);
-  return `${measure.name} ${format.signed(difference.value)} ${format.differenceUnit} (${format.interval(difference)})`;
+  const { difference } = row;
+  return `${measure.name} (${format.signed(difference.value)} ${format.differenceUnit}, ${format.interval(difference)})`;
 }
 
 function againstBaseline({ measures, baseline }: Comparison, policy: string): string {
@@ -29,30 +29,8 @@ function againstBaseline({ measures, baseline }: Comparison, policy: string): st
     const found = measures.filter((compared) => standing(compared, policy) === word);
     return found.length > 0 ? [`${word} in ${listed(found.map((compared) => told(compared, policy)))}`] : [];
   });
-  return `${policy} against ${baseline}: ${clauses.join('; ')}.`;
-}
-
-/** Whether some policy gains without losing, as far as the intervals tell. */
-function tradeOff({ policies, baseline, measures }: Comparison): string {
-  const others = policies.filter((policy) => policy !== baseline);
-  const has = (policy: string, word: Standing) =>
-    measures.some((compared) => standing(compared, policy) === word);
-  const gaining = others.filter((policy) => has(policy, 'better'));
-  const unharmed = gaining.filter((policy) => !has(policy, 'worse'));
-  const throughout = unharmed.filter((policy) => !has(policy, 'undecided') && !has(policy, 'not compared'));
-  const be = (names: readonly string[]) => `${listed(names)} ${names.length === 1 ? 'is' : 'are'}`;
-
-  if (throughout.length > 0) return `${be(throughout)} better than ${baseline} in every measure here.`;
-  if (unharmed.length > 0) {
-    return (
-      `${be(unharmed)} better than ${baseline} in at least one measure and found worse in none, ` +
-      'but what is undecided or not compared may still hide a loss.'
-    );
-  }
-  if (gaining.length > 0) {
-    return `Every policy here that is found better than ${baseline} in one measure is found worse in another.`;
-  }
-  return `No policy here is found better than ${baseline} in any measure.`;
+  const said = clauses.length > 0 ? clauses.join('; ') : 'no change in any run';
+  return `${policy} against ${baseline}: ${said}.`;
 }
 
 /** What the intervals allow to be said, and no more, in sentences. */
@@ -62,8 +40,8 @@ export function verdictSentences(comparison: Comparison): string[] {
   if (seeds < 2) {
     return ['One run of each policy gives no interval, so nothing is claimed about their differences.'];
   }
-  return [
-    ...policies.filter((policy) => policy !== baseline).map((policy) => againstBaseline(comparison, policy)),
-    tradeOff(comparison),
-  ];
+  const others = policies.filter((policy) => policy !== baseline);
+  const sentences = others.map((policy) => againstBaseline(comparison, policy));
+  if (others.length < 2) return sentences;
+  return [...sentences, `Each policy is compared with ${baseline} alone, not with the other policies.`];
 }

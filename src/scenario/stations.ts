@@ -39,9 +39,14 @@ const reader = entry({
     ),
 });
 
+const NEXT = 'say where its parts go, to a station by its name or to "good"';
+
 const common = {
   cycle: time.describe('time for one part, or one sheet when forming'),
-  to: name.describe('the next station, or "good" for finished goods'),
+  to: z
+    .string({ error: NEXT })
+    .min(1, { error: NEXT })
+    .describe('the next station, or "good" for finished goods'),
   breakdown: breakdown.optional(),
 };
 const PLACES = `expected a whole number of places up to ${MOST_COUNTED}, or unlimited`;

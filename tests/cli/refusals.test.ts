@@ -97,8 +97,8 @@ describe('a scenario that cannot be used exits 3 and leaves nothing behind', () 
 
 describe('an output folder that cannot be written exits 5 before any run', () => {
   it.each([
-    ['a file where the folder should be', 'good.yaml', 'a file stands where the folder should be'],
-    ['a path below a file', 'good.yaml/report', 'part of this path is a file'],
+    ['a file where the folder should be', 'good.yaml', 'a file stands where a folder should be'],
+    ['a path below a file', 'good.yaml/report', 'a file stands where a folder should be'],
   ])('%s', async (_, out, why) => {
     // So many runs would take minutes.
     const started = performance.now();

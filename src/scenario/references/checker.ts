@@ -82,6 +82,11 @@ export class Checker {
     }
   }
 
+  /** The rework stations, and those with problems of their own, which may be meant to be some. */
+  get benches(): string[] {
+    return this.names.stations.filter((name) => (this.stations.get(name)?.does ?? 'rework') === 'rework');
+  }
+
   /** Where a rejected part goes: one of the words, or a rework station. */
   reject(path: Path, word: string, words: readonly string[]): void {
     if (words.includes(word)) return;
@@ -89,7 +94,7 @@ export class Checker {
       this.known(
         path,
         word,
-        [...words, ...this.names.stations],
+        [...words, ...this.benches],
         `place for rejects (${words.join(', ')} or a rework station)`,
       );
     } else this.station(path, word, ['rework']);
