@@ -100,10 +100,8 @@ describe('an output folder that cannot be written exits 5 before any run', () =>
     ['a file where the folder should be', 'good.yaml', 'a file stands where a folder should be'],
     ['a path below a file', 'good.yaml/report', 'a file stands where a folder should be'],
   ])('%s', async (_, out, why) => {
-    // So many runs would take minutes.
-    const started = performance.now();
+    // So many runs would outlast the test.
     const err = await refused(['compare', shipped('tray-cell.yaml'), '--seeds', '5000', '--out', out], 5);
-    expect(performance.now() - started).toBeLessThan(20_000);
     expect(err).toContain(why);
     expect(err).toContain('choose another folder with --out FOLDER');
   });
