@@ -10,6 +10,11 @@ const readme = readFileSync(join(root, 'README.md'), 'utf8');
 const commands = [...readme.matchAll(/```sh\n([\s\S]*?)```/g)].flatMap((block) =>
   block[1]!.trim().split('\n'),
 );
+/** What the README shows a command to print, by command. */
+const answers = new Map<string, string[]>();
+for (const [, command, answer] of readme.matchAll(/```sh\n([^\n]+)\n```\n\n```text\n([\s\S]*?)\n```/g)) {
+  answers.set(command!, [...(answers.get(command!) ?? []), answer!]);
+}
 const scripts = (
   JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> }
 ).scripts;
@@ -34,6 +39,8 @@ describe('every command the README shows works', () => {
   test('there are some, npm start and npm test among them', () => {
     expect(commands).toEqual(expect.arrayContaining(['npm start', 'npm test']));
     expect(commands.length).toBeGreaterThan(5);
+    // Each answer shown stands behind the command that gives it.
+    expect(answers.size).toBe(readme.split('```text').length - 1);
   });
 
   // npm test is what runs this; npm start is its own script, run as that script.
@@ -49,6 +56,7 @@ describe('every command the README shows works', () => {
         stdio: ['ignore', 'pipe', 'pipe'],
       });
       expect(printed.length).toBeGreaterThan(100);
+      for (const answer of answers.get(command) ?? []) expect(printed).toContain(answer);
     });
   }
 

@@ -51,7 +51,7 @@ export function checkText(scenario: Scenario, ideal: IdealLine, width: number): 
     ...stationTable(ideal),
     '',
     ...wrap(
-      `Ideal rate ${rateText(ideal.rate)} good, set by "${printable(ideal.bottleneck)}": from mean times and breakdowns alone, without waiting, scrap, rework or disturbances. In the long run the line stays below it.`,
+      `Ideal rate ${rateText(ideal.rate)}, set by "${printable(ideal.bottleneck)}": from mean times and breakdowns alone, without waiting, scrap, rework or disturbances. In the long run the line stays below it.`,
       width,
     ),
     '',
