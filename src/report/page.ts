@@ -83,18 +83,19 @@ function measureTable(compared: MeasureComparison, comparison: Comparison): stri
   const plain = (cells: Cells) => [cells.mean, cells.interval];
   const paired = (cells: Cells) => [cells.difference, cells.differenceInterval];
   const rows = cellsOf(compared, comparison).map((cells) => {
-    const numbers = several ? [...plain(cells), ...paired(cells)] : plain(cells);
+    const numbers = several ? [...paired(cells), ...plain(cells)] : plain(cells);
     const row = numbers.map((text) => `<td>${escapeHtml(text)}</td>`).join('');
+    // What decides stands first, so that a narrow screen shows it.
     const verdict = several ? verdictCell(cells.verdict) : '';
-    return `<tr><th scope="row">${escapeHtml(cells.policy)}</th>${row}${verdict}</tr>`;
+    return `<tr><th scope="row">${escapeHtml(cells.policy)}</th>${verdict}${row}</tr>`;
   });
   const head =
     heading('policy') +
-    heading('mean') +
-    heading(`${SHARE} interval`) +
     (several
-      ? heading(`difference to ${comparison.baseline}`) + heading('its interval') + heading('verdict', 'word')
-      : '');
+      ? heading('verdict', 'word') + heading(`difference to ${comparison.baseline}`) + heading('its interval')
+      : '') +
+    heading('mean') +
+    heading(`${SHARE} interval`);
   const notes = notesOf(compared, comparison).map((note) => `<p class="note">${escapeHtml(note)}</p>`);
   const table = scrolling(`table-${compared.measure.key}`, measureCaption(compared), head, rows);
   return `<div class="measure">${[table, ...notes].join('\n')}</div>`;
