@@ -15,7 +15,7 @@ export interface Ended {
 }
 
 /** A folder of its own to work in. */
-export class Workplace {
+export class Scratch {
   readonly path = mkdtempSync(join(tmpdir(), 'mendline-test-'));
 
   /** Writes a file and returns its path. */

@@ -2,11 +2,11 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { ended, quick, Workplace } from './command.ts';
+import { ended, quick, Scratch } from './command.ts';
 
-let at: Workplace;
+let at: Scratch;
 beforeEach(() => {
-  at = new Workplace();
+  at = new Scratch();
 });
 afterEach(() => at.remove());
 

@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { ended, quick, shipped, Workplace } from './command.ts';
+import { ended, quick, Scratch, shipped } from './command.ts';
 
-let at: Workplace;
+let at: Scratch;
 beforeEach(() => {
-  at = new Workplace();
+  at = new Scratch();
 });
 afterEach(() => at.remove());
 

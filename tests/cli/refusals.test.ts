@@ -1,11 +1,11 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { quick, shipped, Workplace } from './command.ts';
+import { quick, Scratch, shipped } from './command.ts';
 
-let at: Workplace;
+let at: Scratch;
 let good: string;
 // Nothing here may write, so all can share one folder, at the same time.
 beforeAll(() => {
-  at = new Workplace();
+  at = new Scratch();
   good = at.file('good.yaml', quick());
 });
 afterAll(() => at.remove());
@@ -111,7 +111,7 @@ describe('a run that fails exits 4', () => {
   it.each(['1', '2'])(
     'naming the policy, the seed and the stations that wait, on %s workers',
     async (workers) => {
-      const own = new Workplace();
+      const own = new Scratch();
       const knot = own.file('knot.yaml', quick({ bench: '1', policy: 'tie a knot' }));
       const { code, out, err } = await own.mendline([
         'compare',

@@ -94,6 +94,14 @@ describe('a station', () => {
     );
   });
 
+  it('that a policy retunes twice is refused', () => {
+    const line = '    - { do: retune, setting: heater, by: rim, weight: 20 %, deadband: 0.03 mm }\n';
+    expectRefused(
+      changed(line, line + line.replace('setting: ', 'setting: ¤')),
+      'this policy retunes "heater" already',
+    );
+  });
+
   it('that is fed only by stations that nothing feeds is refused with them', () => {
     expectRefused(
       changed(

@@ -21,8 +21,18 @@ export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding
   checkFeatures(check);
   for (const it of raw.disturbances ?? []) checkDisturbance(check, it);
   for (const { name, responses } of raw.policies) {
+    const retuned = new Set<string>();
     for (const [i, response] of responses.entries()) {
-      checkResponse(check, response, ['policies', name, names.places.get(name)?.[i] ?? i]);
+      const path = ['policies', name, names.places.get(name)?.[i] ?? i];
+      checkResponse(check, response, path);
+      if (response.do !== 'retune') continue;
+      if (retuned.has(response.setting)) {
+        check.say(
+          [...path, 'setting'],
+          `this policy retunes "${response.setting}" already; two would undo each other`,
+        );
+      }
+      retuned.add(response.setting);
     }
   }
   // With a wrong name on the way, the flow is not what it was meant to be.
