@@ -23,7 +23,6 @@ const ANYWHERE = ['kernel', 'statistics', 'scenario', 'line', 'disturbance', 'po
 interface Import {
   readonly from: string;
   readonly to: string;
-  readonly typeOnly: boolean;
 }
 
 const files = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'));
@@ -35,7 +34,7 @@ const imports: Import[] = files.flatMap((file) => {
   return [...found].map((match) => {
     const target = (match[2] ?? match[3] ?? match[4])!;
     const to = target.startsWith('.') ? relative(src, join(src, dirname(file), target)) : target;
-    return { from: file.split(sep).join('/'), to: to.split(sep).join('/'), typeOnly: match[1] !== undefined };
+    return { from: file.split(sep).join('/'), to: to.split(sep).join('/') };
   });
 });
 const within = imports.filter(({ to }) => files.map((file) => file.split(sep).join('/')).includes(to));

@@ -1,6 +1,6 @@
 import { meanOf } from '../kernel/distributions/index.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import type { StationSpec } from '../scenario/stations.ts';
+import { isSource, type StationSpec } from '../scenario/stations.ts';
 
 /** What a station could pass on if it never starved or blocked. */
 interface Ideal {
@@ -53,8 +53,6 @@ function availability({ breakdown }: StationSpec): number {
 
 /** The rate the line could reach, from mean times alone: rework stations and misfits are left out. */
 export function idealLine(scenario: Scenario): IdealLine {
-  const isSource = (spec: StationSpec) =>
-    spec.does === 'form' || (spec.does === 'work' && spec.takes !== undefined);
   const found = new Map<string, Ideal>();
   const flowOf = (spec: StationSpec): number => {
     const known = found.get(spec.name);

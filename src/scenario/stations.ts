@@ -156,3 +156,8 @@ export type StationSpec = z.output<typeof station> & { readonly name: string };
 export type SpecOf<Kind extends StationSpec['does']> = Extract<StationSpec, { does: Kind }>;
 export type ReaderSpec = z.output<typeof reader>;
 export type BreakdownSpec = z.output<typeof breakdown>;
+
+/** Whether parts start at this station. */
+export function isSource(station: StationSpec): boolean {
+  return station.does === 'form' || (station.does === 'work' && station.takes !== undefined);
+}

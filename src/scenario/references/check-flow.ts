@@ -1,5 +1,5 @@
-import type { StationSpec } from '../stations.ts';
-import { type Checker, isSource } from './checker.ts';
+import { isSource, type StationSpec } from '../stations.ts';
+import type { Checker } from './checker.ts';
 
 /** Where parts may go from a station besides `to`, and where a policy may send them. */
 function rejectsOf(station: StationSpec): string[] {

@@ -1,6 +1,6 @@
-import type { StationSpec } from '../stations.ts';
+import { isSource, type StationSpec } from '../stations.ts';
 import { checkAssembly } from './check-assembly.ts';
-import { type Checker, isSource } from './checker.ts';
+import type { Checker } from './checker.ts';
 
 const RESERVED = ['good', 'scrap', 'pass'];
 

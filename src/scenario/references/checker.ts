@@ -100,8 +100,3 @@ export class Checker {
     } else this.station(path, word, ['rework']);
   }
 }
-
-/** Whether parts start at this station. */
-export function isSource(station: StationSpec): boolean {
-  return station.does === 'form' || (station.does === 'work' && station.takes !== undefined);
-}
