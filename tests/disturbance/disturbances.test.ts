@@ -1,35 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { prepare } from '../../src/experiment/simulate.ts';
-import { blanks, ran, small } from '../line/small-line.ts';
+import { blanks, gaugedCell, ran, small } from '../line/small-line.ts';
 
 /** A tray every 10 s, whose rim follows the heater by 0.1 mm/°C as it is when the sheet is loaded, without spread. */
-const cell = (disturbances: string) => `
-stock:
-  sheet: { unlimited: true }
-parts:
-  tray:
-    features:
-      rim: { nominal: 100 mm, made-at: forming, gains: { heater: 0.1 mm/°C } }
-stations:
-  forming:
-    does: form
-    takes: sheet
-    makes: tray
-    per-sheet: 1
-    cycle: 10 s
-    settings:
-      heater: { target: 150 °C }
-    to: gauging
-  gauging:
-    does: gauge
-    buffer: 5
-    cycle: 1 s
-    every: 1
-    measures:
-      rim: { repeatability: 0 mm }
-    off-limits: pass
-    to: good
-disturbances:
+const cell = (disturbances: string) => `${gaugedCell()}disturbances:
 ${disturbances}`;
 
 /** Deviations of the trays loaded at 0, 10, 20, ... s, in mm. */

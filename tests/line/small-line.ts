@@ -22,3 +22,37 @@ stock:
   blank: { unlimited: true }
 stations:
 ${stations}`;
+
+/** Forms a tray every 10 s by a heater of 150 °C and gauges it within a second; the parameters are YAML. */
+export const gaugedCell = ({
+  rim = '',
+  reading = 'repeatability: 0 mm',
+  every = 1,
+  offLimits = 'pass',
+} = {}): string => `
+stock:
+  sheet: { unlimited: true }
+parts:
+  tray:
+    features:
+      rim: { nominal: 100 mm, made-at: forming, gains: { heater: 0.1 mm/°C }${rim && `, ${rim}`} }
+stations:
+  forming:
+    does: form
+    takes: sheet
+    makes: tray
+    per-sheet: 1
+    cycle: 10 s
+    settings:
+      heater: { target: 150 °C }
+    to: gauging
+  gauging:
+    does: gauge
+    buffer: 5
+    cycle: 1 s
+    every: ${every}
+    measures:
+      rim: { ${reading} }
+    off-limits: ${offLimits}
+    to: good
+`;

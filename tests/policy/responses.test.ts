@@ -1,35 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { prepare } from '../../src/experiment/simulate.ts';
-import { ran, small } from '../line/small-line.ts';
+import { gaugedCell, ran, small } from '../line/small-line.ts';
 
 /** Forms a tray every 10 s and gauges it within a second, without any spread; 1 °C too hot makes it 0.1 mm wider. */
-const cell = (more: string, offLimits = 'scrap', gaugeEvery = 1) => `
-stock:
-  sheet: { unlimited: true }
-parts:
-  tray:
-    features:
-      rim: { nominal: 100 mm, tolerance: 0.5 mm, made-at: forming, gains: { heater: 0.1 mm/°C } }
-stations:
-  forming:
-    does: form
-    takes: sheet
-    makes: tray
-    per-sheet: 1
-    cycle: 10 s
-    settings:
-      heater: { target: 150 °C }
-    to: gauging
-  gauging:
-    does: gauge
-    buffer: 5
-    cycle: 1 s
-    every: ${gaugeEvery}
-    measures:
-      rim: { repeatability: 0 mm }
-    off-limits: ${offLimits}
-    to: good
-${more}`;
+const cell = (more: string, offLimits = 'scrap', gaugeEvery = 1) =>
+  `${gaugedCell({ rim: 'tolerance: 0.5 mm', every: gaugeEvery, offLimits })}${more}`;
 
 const hotter = (by: number, at: number) => `
 disturbances:

@@ -1,39 +1,11 @@
 import { expect, it } from 'vitest';
 import { prepare } from '../../src/experiment/simulate.ts';
 import { Controls, type Reading } from '../../src/line/controls.ts';
-import { small } from '../line/small-line.ts';
+import { gaugedCell, small } from '../line/small-line.ts';
 
 const line = () =>
   prepare(
-    small(
-      '100 s',
-      `
-stock:
-  sheet: { unlimited: true }
-parts:
-  tray:
-    features:
-      rim: { nominal: 100 mm, made-at: forming, own-sd: 0.5 mm, gains: { heater: 0.1 mm/°C } }
-stations:
-  forming:
-    does: form
-    takes: sheet
-    makes: tray
-    per-sheet: 1
-    cycle: 10 s
-    settings:
-      heater: { target: 150 °C }
-    to: gauging
-  gauging:
-    does: gauge
-    buffer: 5
-    cycle: 1 s
-    every: 1
-    measures:
-      rim: { bias: 3 mm, repeatability: 0.2 mm }
-    off-limits: pass
-    to: good`,
-    ),
+    small('100 s', gaugedCell({ rim: 'own-sd: 0.5 mm', reading: 'bias: 3 mm, repeatability: 0.2 mm' })),
     'carry on',
     1,
   );
