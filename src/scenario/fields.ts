@@ -47,6 +47,10 @@ interface Bound {
 const anyValue: Bound = { words: '', holds: () => true };
 const notNegative: Bound = { words: 'not negative', holds: (value) => value >= 0 };
 const positive: Bound = { words: 'above zero', holds: (value) => value > 0 };
+const someShare: Bound = {
+  words: 'above 0 % and up to 100 %',
+  holds: (value) => value > 0 && value <= 1,
+};
 const upToWhole: Bound = { words: 'from 0 % to 100 %', holds: (value) => value >= 0 && value <= 1 };
 
 function unitPattern(units: readonly string[]): string {
@@ -83,6 +87,7 @@ export const length = quantity('length', anyValue);
 export const spread = quantity('length', notNegative);
 export const positiveLength = quantity('length', positive);
 export const share = quantity('share', upToWhole);
+export const positiveShare = quantity('share', someShare);
 export const anyShare = quantity('share', notNegative);
 export const rate = quantity('rate', positive);
 
@@ -173,3 +178,9 @@ export function named<Item extends z.ZodType<object>>(item: Item) {
       Object.entries(entries).map(([name, value]) => ({ name, ...(value as z.output<Item>) })),
     );
 }
+
+/** The same, for a section that may be left out. */
+export const namedOrNone = <Item extends z.ZodType<object>>(item: Item) =>
+  named(item)
+    .optional()
+    .transform((entries) => entries ?? []);

@@ -50,6 +50,6 @@ export function parseScenario(given: string, source: string): Scenario {
     found.push(...crossReferences(judged.data, names, result.success));
   }
   if (found.length > 0 || !result.success) return refuse(locate(found, document, lines));
-  const { title, about, run, stock, parts = [], stations, disturbances = [], policies } = result.data;
-  return { title, about, run, stocks: stock, parts, stations, disturbances, policies };
+  const { stock, parts = [], demand = null, disturbances = [], mendline: _, ...rest } = result.data;
+  return { ...rest, stocks: stock, parts, demand, disturbances };
 }

@@ -1,3 +1,7 @@
+import type { CalendarSpec } from './calendars.ts';
+import type { CarrierSpec } from './carriers.ts';
+import type { CrewSpec } from './crew.ts';
+import type { DemandSpec } from './demand.ts';
 import type { DisturbanceSpec } from './disturbances.ts';
 import type { PartSpec } from './parts.ts';
 import type { ResponseSpec } from './responses.ts';
@@ -17,6 +21,11 @@ export interface Scenario {
   readonly stocks: readonly StockSpec[];
   readonly parts: readonly PartSpec[];
   readonly stations: readonly StationSpec[];
+  readonly crew: readonly CrewSpec[];
+  readonly carriers: readonly CarrierSpec[];
+  readonly calendars: readonly CalendarSpec[];
+  /** Null where all that is made is taken. */
+  readonly demand: DemandSpec | null;
   readonly disturbances: readonly DisturbanceSpec[];
   /** The first is the one the others are compared with. */
   readonly policies: readonly PolicySpec[];

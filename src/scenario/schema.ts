@@ -1,6 +1,10 @@
 import { z } from 'zod';
+import { calendar } from './calendars.ts';
+import { carrier } from './carriers.ts';
+import { crew } from './crew.ts';
+import { demand } from './demand.ts';
 import { disturbance } from './disturbances.ts';
-import { count, duration, entry, label, named, positiveDuration, text } from './fields.ts';
+import { count, duration, entry, label, named, namedOrNone, positiveDuration, text } from './fields.ts';
 import { MOST_SEEDS } from './limits.ts';
 import { part } from './parts.ts';
 import { response } from './responses.ts';
@@ -24,9 +28,13 @@ export const schema = entry({
   title: text.describe('what the scenario is called in reports'),
   about: text.describe('what the scenario shows, and where its figures come from'),
   run,
-  stock: named(stock).describe('bought-in material: sheet and mates'),
+  stock: namedOrNone(stock).describe('bought-in material: sheet and mates'),
   parts: named(part).describe('what is formed, with its features').optional(),
   stations: named(station).describe('each does one operation and passes its parts on'),
+  crew: namedOrNone(crew).describe('who is needed to repair, set up, load or unload'),
+  carriers: namedOrNone(carrier).describe('what carries parts and circulates, so that the line is closed'),
+  calendars: namedOrNone(calendar).describe('shifts and breaks, by name'),
+  demand: demand.optional().describe('orders for good assemblies; left out, all that is made is taken'),
   disturbances: named(disturbance).describe('what goes wrong, and when').optional(),
   policies: z
     .record(label, z.array(response, { error: 'expected a list of responses; [] does nothing' }), {

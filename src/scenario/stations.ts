@@ -1,5 +1,7 @@
 import { z } from 'zod';
-import { meanOf } from '../kernel/distributions/index.ts';
+import { type BreakdownSpec, breakdown } from './breakdowns.ts';
+import { buffer } from './buffers.ts';
+import { every } from './every.ts';
 import {
   count,
   duration,
@@ -10,22 +12,18 @@ import {
   measured,
   name,
   named,
+  namedOrNone,
+  positiveShare,
   ratio,
   share,
   spread,
   word,
 } from './fields.ts';
+import { handling } from './handling.ts';
 import { time } from './laws.ts';
-import { MOST_COUNTED } from './limits.ts';
-
-const breakdown = entry({
-  every: time
-    .refine((law) => meanOf(law) > 0, { error: 'the time to failure must be above zero' })
-    .describe('time to failure'),
-  counted: word(['working', 'clock']).describe('whether that time runs only while working, or always'),
-  repair: time,
-  cycle: word(['resumes', 'restarts', 'scraps']).describe('what becomes of the interrupted cycle'),
-});
+import { MOST_MACHINES } from './limits.ts';
+import { route } from './routes.ts';
+import { type TaskSpec, task } from './tasks.ts';
 
 const reader = entry({
   reads: share.describe('chance that a mark that took is read'),
@@ -39,23 +37,31 @@ const reader = entry({
     ),
 });
 
-const NEXT = 'say where its parts go, to a station by its name or to "good"';
-
 const common = {
-  cycle: time.describe('time for one part, or one sheet when forming'),
-  to: z
-    .string({ error: NEXT })
-    .min(1, { error: NEXT })
-    .describe('the next station, or "good" for finished goods'),
-  breakdown: breakdown.optional(),
+  to: route.describe('the next station, or "good" for finished goods; or several with the rule to choose by'),
+  calendar: name.optional().describe('when the station works; left out, always'),
 };
-const PLACES = `expected a whole number of places up to ${MOST_COUNTED}, or unlimited`;
-const buffer = z
-  .union([
-    word(['unlimited']),
-    z.int({ error: PLACES }).min(0, { error: PLACES }).max(MOST_COUNTED, { error: PLACES }),
-  ])
-  .describe('places for parts waiting in front of the station');
+
+const operating = {
+  ...common,
+  cycle: time.describe('time for one part, one sheet when forming, or one batch'),
+  machines: count(1, MOST_MACHINES).default(1).describe('identical machines that draw from one buffer'),
+  speed: positiveShare.default(1).describe('a speed loss: the cycle time is divided by it'),
+  handling: handling.optional(),
+  'set-ups': namedOrNone(task).describe('what is done between cycles, such as a tool change'),
+  maintenance: namedOrNone(task).describe('what is planned; waits for the end of the cycle'),
+  'warm-up': entry({
+    after: duration.describe('a heated station that did not work for longer than this warms up first'),
+    takes: time,
+  }).optional(),
+  breakdowns: namedOrNone(breakdown).describe('ways of breaking down, by name'),
+  'while-down': word(['unloads', 'nothing', 'loads-and-unloads'])
+    .default('unloads')
+    .describe('what the station still does while down; it unloads what is finished unless said otherwise'),
+  'shift-end': word(['finishes', 'resumes', 'restarts', 'scraps'])
+    .default('finishes')
+    .describe('what becomes of the cycle under way when the shift ends'),
+};
 
 const setting = entry({
   target: measured,
@@ -70,16 +76,17 @@ const setting = entry({
 
 const work = entry({
   does: z.literal('work'),
-  ...common,
+  ...operating,
   takes: name
     .optional()
     .describe('a stock; each piece becomes a part. Left out where other stations feed this one'),
   buffer: buffer.optional(),
+  batch: count(1).default(1).describe('parts worked on together; starts when so many wait'),
 });
 
 const form = entry({
   does: z.literal('form'),
-  ...common,
+  ...operating,
   takes: name.describe('the stock of sheet'),
   makes: name.describe('the kind of part'),
   'per-sheet': count(1).describe('parts from one sheet'),
@@ -89,18 +96,18 @@ const form = entry({
   settings: named(setting).optional(),
 });
 
-const trim = entry({ does: z.literal('trim'), ...common, buffer });
+const trim = entry({ does: z.literal('trim'), ...operating, buffer });
 
 const mark = entry({
   does: z.literal('mark'),
-  ...common,
+  ...operating,
   buffer,
   'takes-hold': share.describe('chance that a mark can be read at all'),
 });
 
 const gauge = entry({
   does: z.literal('gauge'),
-  ...common,
+  ...operating,
   buffer,
   every: count(1).describe('gauges one part in this many; the others pass in no time'),
   measures: named(entry({ bias: length.default(0), repeatability: spread })).describe('readings by feature'),
@@ -110,7 +117,7 @@ const gauge = entry({
 
 const assemble = entry({
   does: z.literal('assemble'),
-  ...common,
+  ...operating,
   buffer,
   takes: z
     .array(name, { error: 'expected a list of stocks' })
@@ -136,7 +143,7 @@ const assemble = entry({
 
 const rework = entry({
   does: z.literal('rework'),
-  ...common,
+  ...operating,
   buffer,
   limit: count(1).describe('visits allowed to one part; at the next it is scrapped'),
   corrects: named(
@@ -147,17 +154,41 @@ const rework = entry({
   ),
 });
 
-const words = ['work', 'form', 'trim', 'mark', 'gauge', 'assemble', 'rework'] as const;
+/** What a source of arrivals has in common with the others, so that all stations can be treated alike. */
+const UNTROUBLED = {
+  machines: 1,
+  speed: 1,
+  handling: undefined,
+  warmUp: undefined,
+  setUps: [] as readonly TaskSpec[],
+  maintenance: [] as readonly TaskSpec[],
+  breakdowns: [] as readonly BreakdownSpec[],
+  whileDown: 'unloads',
+  shiftEnd: 'finishes',
+} as const;
+
+const arrive = entry({
+  does: z.literal('arrive'),
+  ...common,
+  every: every.describe('time from one arrival to the next'),
+  'when-full': word(['waits', 'lost'])
+    .default('waits')
+    .describe(
+      'a part that finds no room waits, and the next comes after it; or it is turned away and counted',
+    ),
+}).transform(({ every, ...rest }) => ({ ...rest, cycle: every, ...UNTROUBLED }));
+
+const words = ['work', 'form', 'trim', 'mark', 'gauge', 'assemble', 'rework', 'arrive'] as const;
 
 /** One station. */
-export const station = kinds('does', words, [work, form, trim, mark, gauge, assemble, rework]);
+export const station = kinds('does', words, [work, form, trim, mark, gauge, assemble, rework, arrive]);
 
 export type StationSpec = z.output<typeof station> & { readonly name: string };
 export type SpecOf<Kind extends StationSpec['does']> = Extract<StationSpec, { does: Kind }>;
 export type ReaderSpec = z.output<typeof reader>;
-export type BreakdownSpec = z.output<typeof breakdown>;
 
 /** Whether parts start at this station. */
 export function isSource(station: StationSpec): boolean {
-  return station.does === 'form' || (station.does === 'work' && station.takes !== undefined);
+  if (station.does === 'form' || station.does === 'arrive') return true;
+  return station.does === 'work' && station.takes !== undefined;
 }

@@ -1,5 +1,7 @@
+import { routesOf } from '../routes.ts';
 import { isSource, type StationSpec } from '../stations.ts';
 import type { Checker } from './checker.ts';
+import { Ways } from './ways.ts';
 
 /** Where parts may go from a station besides `to`, and where a policy may send them. */
 function rejectsOf(station: StationSpec): string[] {
@@ -7,7 +9,7 @@ function rejectsOf(station: StationSpec): string[] {
   return station.does === 'assemble' ? [station.misfit] : [];
 }
 
-/** All parts of a line start at one forming station, or, without one, at stations that only work. */
+/** All parts of a line start at one forming station, or, without one, at stations that only work or where parts arrive. */
 function checkSources(check: Checker): void {
   const { raw } = check;
   const former = raw.stations.find(({ does }) => does === 'form');
@@ -21,12 +23,12 @@ function checkSources(check: Checker): void {
   }
 }
 
-/** A feature is gauged, or meets a mate, only after the station that makes it. */
-function checkOrder(check: Checker): void {
+/** What a station needs of a part is made on the way to it, not only after. */
+function checkOrder(check: Checker, ways: Ways): void {
   const makers = new Map(
     (check.raw.parts ?? []).flatMap((part) => part.features.map(({ name, madeAt }) => [name, madeAt])),
   );
-  const marker = check.raw.stations.find(({ does }) => does === 'mark');
+  const markers = check.raw.stations.flatMap(({ does, name }) => (does === 'mark' ? [name] : []));
   for (const station of check.raw.stations) {
     const used =
       station.does === 'gauge'
@@ -34,19 +36,37 @@ function checkOrder(check: Checker): void {
         : station.does === 'assemble'
           ? station.fits.map(({ hole, shaft }) => (hole.includes('.') ? shaft : hole))
           : [];
-    if (marker !== undefined && 'reader' in station && station.reader) {
-      let at = check.stations.get(station.to);
-      while (at && at !== marker) at = check.stations.get(at.to);
-      if (at) check.say(['stations', station.name, 'reader'], `parts are marked only later, at "${at.name}"`);
-    }
+    /** The one of `places` that comes next after the station, when none comes before it. */
+    const late = (places: readonly string[]): string | undefined =>
+      places.some((place) => place === station.name || ways.lead(place, station.name))
+        ? undefined
+        : ways.beyond(station.name).find((name) => places.includes(name));
+    const marked = 'reader' in station && station.reader ? late(markers) : undefined;
+    if (marked !== undefined)
+      check.say(['stations', station.name, 'reader'], `parts are marked only later, at "${marked}"`);
     for (const name of used) {
-      let at = check.stations.get(station.to);
-      while (at && at.name !== makers.get(name)) at = check.stations.get(at.to);
-      if (at) {
-        check.say(['stations', station.name], `"${name}" is used here, but made only later, at "${at.name}"`);
-      }
+      const made = late([makers.get(name)!]);
+      if (made !== undefined)
+        check.say(['stations', station.name], `"${name}" is used here, but made only later, at "${made}"`);
     }
   }
+}
+
+/** Stations that parts never get out of. Returns whether there are any. */
+function checkWayOut(check: Checker, ways: Ways): boolean {
+  const told = new Set<string>();
+  for (const { name } of check.raw.stations) {
+    if (told.has(name) || ways.lead(name, 'good')) continue;
+    const round = ways.beyond(name);
+    // Of what leads into a circle, the circle is told, not the way to it.
+    if (!round.every((other) => ways.lead(other, name))) continue;
+    for (const other of round) told.add(other);
+    check.say(
+      ['stations', name, 'to'],
+      `parts from here go round for ever: ${ways.shortest(name, name).join(' > ')}; let one station pass to "good"`,
+    );
+  }
+  return told.size > 0;
 }
 
 /** The stations that parts can reach from a source, by any way that a station or a policy may send them. */
@@ -64,7 +84,7 @@ function fedStations({ raw, stations }: Checker): Set<string> {
     const station = stations.get(name);
     if (!station || fed.has(name)) return;
     fed.add(name);
-    for (const next of [station.to, ...rejectsOf(station)]) visit(next);
+    for (const next of [...routesOf(station), ...rejectsOf(station)]) visit(next);
     for (const [from, to] of sent) if (from === name) visit(to);
   };
   for (const station of raw.stations) if (isSource(station)) visit(station.name);
@@ -75,31 +95,17 @@ function fedStations({ raw, stations }: Checker): Set<string> {
 export function checkFlow(check: Checker): void {
   const { stations, policies } = check.raw;
   const fed = fedStations(check);
-  /** Stations of circles that were told. */
-  const told = new Set<string>();
   for (const station of stations) {
     if (!fed.has(station.name)) {
       check.say(
         ['stations', station.name],
-        `nothing feeds "${station.name}": no station passes parts to it, and it takes no stock`,
+        `nothing feeds "${station.name}": no station passes parts to it, and it is no source`,
       );
     }
-    const passed: string[] = [];
-    let at: StationSpec | undefined = station;
-    while (at && !passed.includes(at.name)) {
-      passed.push(at.name);
-      at = check.stations.get(at.to);
-    }
-    if (at !== station || told.has(station.name)) continue;
-    for (const name of passed) told.add(name);
-    check.say(
-      ['stations', station.name, 'to'],
-      `parts from here go round for ever: ${[...passed, at.name].join(' > ')}; let one station pass to "good"`,
-    );
   }
   checkSources(check);
-  // A circle would be walked for ever.
-  if (told.size === 0) checkOrder(check);
+  const ways = new Ways(stations);
+  if (!checkWayOut(check, ways)) checkOrder(check, ways);
   if (stations.length === 0) check.say(['stations'], 'a line needs at least one station');
   if (policies.length === 0) check.say(['policies'], 'expected at least one policy, such as "carry on: []"');
 }

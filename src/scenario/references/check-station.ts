@@ -1,4 +1,4 @@
-import { isSource, type StationSpec } from '../stations.ts';
+import type { StationSpec } from '../stations.ts';
 import { checkAssembly } from './check-assembly.ts';
 import type { Checker } from './checker.ts';
 
@@ -9,14 +9,6 @@ export function checkStation(check: Checker, station: StationSpec): void {
   const path = ['stations', station.name];
   if (RESERVED.includes(station.name))
     check.say(path, `"${station.name}" has a meaning of its own; give the station another name`);
-  if (station.to === station.name) check.say([...path, 'to'], 'a station cannot pass its parts to itself');
-  else if (
-    check.known([...path, 'to'], station.to, ['good', ...check.names.stations], 'station (or "good")')
-  ) {
-    const next = check.stations.get(station.to);
-    if (next && isSource(next))
-      check.say([...path, 'to'], `"${station.to}" takes from stock, so no station can feed it`);
-  }
   switch (station.does) {
     case 'work':
       if (station.takes !== undefined) {

@@ -3,6 +3,7 @@ import { checkDisturbance } from './check-disturbance.ts';
 import { checkFeatures } from './check-features.ts';
 import { checkFlow } from './check-flow.ts';
 import { checkResponse } from './check-response.ts';
+import { checkRoutes } from './check-routes.ts';
 import { checkStation } from './check-station.ts';
 import { Checker, type Names, type Raw } from './checker.ts';
 
@@ -13,11 +14,7 @@ import { Checker, type Names, type Raw } from './checker.ts';
 export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding[] {
   const check = new Checker(raw, names);
   for (const station of raw.stations) checkStation(check, station);
-  for (const [name, to] of names.next) {
-    // A station with other problems still says where its parts go.
-    if (check.stations.has(name) || typeof to !== 'string' || /^[\d\s]/.test(to)) continue;
-    check.known(['stations', name, 'to'], to, ['good', ...names.stations], 'station (or "good")');
-  }
+  for (const name of names.next.keys()) checkRoutes(check, name);
   checkFeatures(check);
   for (const it of raw.disturbances ?? []) checkDisturbance(check, it);
   for (const { name, responses } of raw.policies) {

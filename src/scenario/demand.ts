@@ -1,0 +1,16 @@
+import type { z } from 'zod';
+import { every } from './every.ts';
+import { count, duration, entry } from './fields.ts';
+
+/** Orders for good assemblies, served from finished goods, first come first served. */
+export const demand = entry({
+  every: every.describe('time from one order to the next'),
+  pieces: count(1).default(1).describe('good assemblies that one order wants'),
+  'due-after': duration.describe('from the order to when it is due'),
+  'finished-goods': entry({
+    'at-start': count(0).default(0).describe('good assemblies in stock at the start'),
+    most: count(1).describe('room for good assemblies; when it is full, the line is blocked'),
+  }),
+});
+
+export type DemandSpec = z.output<typeof demand>;

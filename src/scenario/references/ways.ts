@@ -1,0 +1,48 @@
+import { routesOf } from '../routes.ts';
+import type { StationSpec } from '../stations.ts';
+
+/** The ways of the parts from station to station, by the routes alone: where a line passes what it does not reject. */
+export class Ways {
+  private readonly next: ReadonlyMap<string, readonly string[]>;
+  private readonly from = new Map<string, ReadonlyMap<string, string>>();
+
+  constructor(stations: readonly StationSpec[]) {
+    this.next = new Map(stations.map((station) => [station.name, routesOf(station)]));
+  }
+
+  /** What parts come to after `name` with the place each was first reached from, the nearest first; "good" too. */
+  private after(name: string): ReadonlyMap<string, string> {
+    const known = this.from.get(name);
+    if (known) return known;
+    const reached = new Map<string, string>();
+    const queue = [name];
+    for (const at of queue) {
+      for (const to of this.next.get(at) ?? []) {
+        if (reached.has(to)) continue;
+        reached.set(to, at);
+        if (to !== name) queue.push(to);
+      }
+    }
+    this.from.set(name, reached);
+    return reached;
+  }
+
+  /** Whether parts that leave `from` may come to `to`. */
+  lead(from: string, to: string): boolean {
+    return this.after(from).has(to);
+  }
+
+  /** The stations that parts may come to after `from`, the nearest first. */
+  beyond(from: string): string[] {
+    return [...this.after(from).keys()].filter((name) => this.next.has(name));
+  }
+
+  /** The shortest way from one station to another, both included; there must be one. */
+  shortest(from: string, to: string): string[] {
+    const reached = this.after(from);
+    const way = [to];
+    do way.unshift(reached.get(way[0]!)!);
+    while (way[0] !== from);
+    return way;
+  }
+}
