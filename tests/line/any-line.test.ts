@@ -33,13 +33,21 @@ const law = (least: number) =>
     }),
   );
 
-const breakdown = fc.record({
-  every: law(0.5),
-  counted: fc.constantFrom('working', 'clock'),
-  repair: law(0),
-  cycle: fc.constantFrom('resumes', 'restarts', 'scraps'),
-});
-const maybeBreakdown = fc.option(breakdown, { nil: undefined, freq: 2 });
+/** A life with no upper bound: one that always ends before the cycle would be refused where the cycle starts anew. */
+const boundless = fc.record({ distribution: fc.constant('exponential'), mean: seconds(1, 20) });
+const breakdown = fc
+  .record({
+    every: law(0.5),
+    boundless,
+    counted: fc.constantFrom('working', 'clock'),
+    repair: law(0),
+    cycle: fc.constantFrom('resumes', 'restarts', 'scraps'),
+  })
+  .map(({ boundless, every, ...rest }) => ({ ...rest, every: rest.cycle === 'resumes' ? every : boundless }));
+const breakdowns = fc.option(
+  breakdown.map((stop) => ({ stop })),
+  { nil: undefined, freq: 2 },
+);
 const buffer = fc.constantFrom(0, 0, 1, 2, 5, 'unlimited');
 
 const stock = fc.oneof(
@@ -58,7 +66,7 @@ const behind = fc.record({
   does: fc.constantFrom('work', 'work', 'trim', 'mark', 'gauge', 'assemble'),
   buffer,
   cycle: law(0),
-  breakdown: maybeBreakdown,
+  breakdowns,
   every: fc.integer({ min: 1, max: 3 }),
   rejects: fc.constantFrom('pass', 'scrap', 'bench'),
   reader: fc.option(fc.constantFrom('pass', 'scrap', { 'by-hand': '3 s' }), { nil: undefined }),
@@ -71,11 +79,11 @@ const line = fc
     mate: stock,
     first: fc.record({
       cycle: law(0.5),
-      breakdown: maybeBreakdown,
+      breakdowns,
       perSheet: fc.integer({ min: 1, max: 4 }),
     }),
     behind: fc.array(behind, { maxLength: 4 }),
-    bench: fc.record({ cycle: law(0), breakdown: maybeBreakdown, limit: fc.integer({ min: 1, max: 3 }) }),
+    bench: fc.record({ cycle: law(0), breakdowns, limit: fc.integer({ min: 1, max: 3 }) }),
     stoppages: fc.array(
       fc.record({
         station: fc.nat(),
@@ -92,7 +100,7 @@ const line = fc
     const stations: Record<string, object> = {
       s0: {
         ...{ does: 'form', takes: 'sheet', makes: 'tray', 'per-sheet': first.perSheet, cycle: first.cycle },
-        ...{ breakdown: first.breakdown, to: name(1) },
+        ...{ breakdowns: first.breakdowns, to: name(1) },
       },
     };
     let feeder: string | undefined;

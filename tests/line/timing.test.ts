@@ -93,7 +93,7 @@ describe('a stopped station', () => {
     takes: blank
     cycle: 10 s
     to: good
-    breakdown: { every: 9000 h, counted: working, repair: 1 s, cycle: ${cycle} }`)}
+    breakdowns: { stop: { every: 9000 h, counted: working, repair: 1 s, cycle: ${cycle} } }`)}
 disturbances:
   stoppage: { disturbs: station, station: only, at: 14 s, for: 20 s }`;
 
@@ -187,7 +187,7 @@ describe('breakdowns', () => {
     buffer: 0
     cycle: 1 s
     to: good
-    breakdown: { every: 5 s, counted: ${counted}, repair: 2 s, cycle: resumes }`);
+    breakdowns: { stop: { every: 5 s, counted: ${counted}, repair: 2 s, cycle: resumes } }`);
 
   it('counted by working time come after so much work', () => {
     // b works 1 s in 4: its fifth second of work is 20-21, after which it is worn; the next work fails at once, at 24.

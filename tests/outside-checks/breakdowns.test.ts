@@ -20,7 +20,7 @@ function threeStations(counted: 'working' | 'clock', length = '120 h') {
   const breakdown = `{ every: { distribution: exponential, mean: 50 min }, counted: ${counted},
       repair: { distribution: exponential, mean: 5 min }, cycle: resumes }`;
   const station = (feed: string, to: string) =>
-    `{ does: work, ${feed}, cycle: ${CYCLE} s, to: ${to}, breakdown: ${breakdown} }`;
+    `{ does: work, ${feed}, cycle: ${CYCLE} s, to: ${to}, breakdowns: { stop: ${breakdown} } }`;
   return scenarioOf(
     '10 h',
     length,
@@ -63,11 +63,12 @@ stations:
     takes: blank
     cycle: 3 s
     to: good
-    breakdown:
-      every: { distribution: exponential, mean: 40 s }
-      counted: working
-      repair: { distribution: exponential, mean: 8 s }
-      cycle: resumes`,
+    breakdowns:
+      stop:
+        every: { distribution: exponential, mean: 40 s }
+        counted: working
+        repair: { distribution: exponential, mean: 8 s }
+        cycle: resumes`,
     );
     const outcomes = runsOf(scenario);
     expectMean(outcomes.map(perSecond), 5 / 18);
@@ -96,11 +97,12 @@ stations:
     takes: blank
     cycle: 20 s
     to: good
-    breakdown:
-      every: { distribution: exponential, mean: 40 s }
-      counted: working
-      repair: { distribution: exponential, mean: 8 s }
-      cycle: restarts`,
+    breakdowns:
+      stop:
+        every: { distribution: exponential, mean: 40 s }
+        counted: working
+        repair: { distribution: exponential, mean: 8 s }
+        cycle: restarts`,
     );
     expectMean(runsOf(scenario).map(perSecond), exact);
   });
@@ -119,11 +121,12 @@ stations:
     takes: blank
     cycle: 20 s
     to: good
-    breakdown:
-      every: { distribution: exponential, mean: 40 s }
-      counted: working
-      repair: { distribution: exponential, mean: 8 s }
-      cycle: scraps`,
+    breakdowns:
+      stop:
+        every: { distribution: exponential, mean: 40 s }
+        counted: working
+        repair: { distribution: exponential, mean: 8 s }
+        cycle: scraps`,
     );
     expectMean(
       runsOf(scenario).map(({ measures }) => measures.scrap_rate!),
