@@ -1,4 +1,5 @@
 import type { Line } from '../line/line.ts';
+import { FATES } from '../line/machine.ts';
 import type { Upset } from '../line/setting.ts';
 import type { DisturbanceSpec } from '../scenario/disturbances.ts';
 import type { Effect } from './episode.ts';
@@ -33,7 +34,7 @@ function marks(spec: Of<'marks'>, line: Line): Effect {
 
 function station(spec: Of<'station'>, line: Line): Effect {
   const at = line.stations.get(spec.station)!;
-  return { begin: () => at.stop(), end: () => at.resume() };
+  return { begin: () => at.stop(FATES[spec.cycle]), end: () => at.resume() };
 }
 
 const effects: { readonly [Kind in DisturbanceSpec['disturbs']]: (spec: Of<Kind>, line: Line) => Effect } = {

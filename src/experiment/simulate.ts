@@ -1,11 +1,10 @@
 import { disturb } from '../disturbance/disturb.ts';
-import { buildLine } from '../line/build-line.ts';
+import { buildLine } from '../line/build/build-line.ts';
 import { Controls } from '../line/controls.ts';
 import type { Line } from '../line/line.ts';
 import { MEASURES, type MeasureKey } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
 import { selfCheck } from '../line/self-check.ts';
-import { refuseStandstill } from '../line/standstill.ts';
 import { STATES, type State } from '../line/state.ts';
 import { Tally } from '../line/tally.ts';
 import { follow } from '../policy/responses.ts';
@@ -16,19 +15,17 @@ interface Snapshot {
   readonly tally: Tally;
   readonly seconds: ReadonlyMap<string, Float64Array>;
   readonly outSeconds: ReadonlyMap<string, number>;
+  readonly busySeconds: ReadonlyMap<string, number>;
 }
 
 function snapshot(line: Line): Snapshot {
-  const seconds = new Map<string, Float64Array>();
-  for (const [name, station] of line.stations) {
-    station.settle();
-    seconds.set(name, station.seconds.slice());
-  }
+  line.demand?.settle();
   const limited = [...line.stocks].filter(([, stock]) => stock.limited);
   return {
     tally: line.tally.copy(line.calendar.now),
-    seconds,
+    seconds: new Map([...line.stations].map(([name, station]) => [name, station.seconds()])),
     outSeconds: new Map(limited.map(([name, stock]) => [name, stock.outSeconds()])),
+    busySeconds: new Map([...line.crews].map(([name, crew]) => [name, crew.busySeconds()])),
   };
 }
 
@@ -56,7 +53,6 @@ export function simulate(scenario: Scenario, policy: string, seed: number): Outc
   if (warmUp > 0) line.calendar.run(warmUp);
   const from = warmUp > 0 ? snapshot(line) : { ...snapshot(line), tally: new Tally() };
   line.calendar.run(warmUp + length);
-  refuseStandstill(line);
   selfCheck(line);
   return outcome(policy, seed, length, line, from, snapshot(line));
 }
@@ -74,6 +70,7 @@ function outcome(
     started: between('started'),
     good: between('good'),
     scrapped: between('scrapped'),
+    turnedAway: between('turnedAway'),
     reworked: between('reworked'),
     firstAttempts: between('firstAttempts'),
     firstFits: between('firstFits'),
@@ -86,6 +83,9 @@ function outcome(
     window,
     partSeconds: between('partSeconds'),
     leadSeconds: between('leadSeconds'),
+    ordersDue: between('ordersDue'),
+    ordersOnTime: between('ordersOnTime'),
+    finishedGoodsSeconds: line.demand ? between('finishedGoodsSeconds') : undefined,
   };
   const shares = (name: string) => {
     const own = to.seconds.get(name)!;
@@ -107,6 +107,12 @@ function outcome(
     >,
     stockOutShares: Object.fromEntries(
       [...to.outSeconds].map(([name, seconds]) => [name, (seconds - from.outSeconds.get(name)!) / window]),
+    ),
+    crewBusyShares: Object.fromEntries(
+      [...to.busySeconds].map(([name, seconds]) => [
+        name,
+        (seconds - from.busySeconds.get(name)!) / (line.crews.get(name)!.number * window),
+      ]),
     ),
     counts,
     events: line.calendar.events,

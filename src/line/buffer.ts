@@ -1,4 +1,4 @@
-import type { Consumer, Place, Unloader } from './place.ts';
+import type { Consumer, Door, Place, Unloader } from './place.ts';
 
 /**
  * Places for parts in front of a station, first in first out unless the station picks. With capacity 0 a part
@@ -7,14 +7,20 @@ import type { Consumer, Place, Unloader } from './place.ts';
 export class Buffer implements Place {
   readonly consumer: Consumer;
   readonly capacity: number;
+  /** Parts that the station may take. */
   count = 0;
   #rows = new Int32Array(16);
   #head = 0;
-  #waiting: Unloader[] = [];
+  readonly #waiting: Unloader[] = [];
 
   constructor(consumer: Consumer, capacity: number) {
     this.consumer = consumer;
     this.capacity = capacity;
+  }
+
+  /** All parts in it. */
+  get held(): number {
+    return this.count;
   }
 
   /** Whether a part may enter now. */
@@ -24,16 +30,20 @@ export class Buffer implements Place {
   }
 
   accept(row: number): boolean {
-    if (!this.open) return false;
-    if (this.count === this.#rows.length) this.#grow();
-    this.#rows[(this.#head + this.count) & (this.#rows.length - 1)] = row;
+    if (this.count >= this.capacity && !this.open) return false;
+    this.put(row, this.count);
     this.count++;
     this.consumer.wake();
     return true;
   }
 
-  wait(station: Unloader): void {
-    this.#waiting.push(station);
+  wait(machine: Unloader): void {
+    // A machine that waits at several places may stand here from before.
+    if (!this.#waiting.includes(machine)) this.#waiting.push(machine);
+  }
+
+  doors(): readonly Door[] | null {
+    return [this];
   }
 
   /** The part at place `i`, 0 being the oldest. */
@@ -51,14 +61,20 @@ export class Buffer implements Place {
     return row;
   }
 
-  /** Lets the stations that wait for room unload, longest waiting first. */
+  /** Lets the machines that wait for room unload, longest waiting first. */
   freed(): void {
     while (this.#waiting.length > 0 && this.open) this.#waiting.shift()!.unload();
   }
 
-  #grow(): void {
+  /** Writes the row behind the `held` parts that are in it. */
+  protected put(row: number, held: number): void {
+    if (held === this.#rows.length) this.#grow(held);
+    this.#rows[(this.#head + held) & (this.#rows.length - 1)] = row;
+  }
+
+  #grow(held: number): void {
     const larger = new Int32Array(2 * this.#rows.length);
-    for (let i = 0; i < this.count; i++) larger[i] = this.peek(i);
+    for (let i = 0; i < held; i++) larger[i] = this.peek(i);
     this.#rows = larger;
     this.#head = 0;
   }

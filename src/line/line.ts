@@ -1,6 +1,9 @@
 import { Calendar } from '../kernel/calendar.ts';
 import { Streams } from '../kernel/streams.ts';
-import type { Exit } from './exit.ts';
+import type { Carriers } from './carriers.ts';
+import type { Crew } from './crew.ts';
+import type { Demand } from './demand.ts';
+import { Exit } from './exit.ts';
 import type { Feature } from './features.ts';
 import type { Assemble } from './operations/assemble.ts';
 import type { Gauge } from './operations/gauge.ts';
@@ -8,6 +11,7 @@ import type { Mark } from './operations/mark.ts';
 import { PartTable } from './part-table.ts';
 import type { Rejects } from './rejects.ts';
 import type { Setting } from './setting.ts';
+import type { Shifts } from './shifts.ts';
 import type { Station } from './station.ts';
 import type { Stock } from './stock.ts';
 import { Tally } from './tally.ts';
@@ -32,6 +36,11 @@ export class Line {
   readonly streams: Streams;
   readonly stations = new Map<string, Station>();
   readonly stocks = new Map<string, Stock>();
+  readonly crews = new Map<string, Crew>();
+  readonly carriers = new Map<string, Carriers>();
+  readonly shifts = new Map<string, Shifts>();
+  /** Null where all that is made is taken. */
+  demand: Demand | null = null;
   readonly settings = new Map<string, SettingOnLine>();
   readonly features = new Map<string, Feature>();
   /** Stations again, by what can be asked of them. */
@@ -40,8 +49,9 @@ export class Line {
   readonly marks = new Map<string, Mark>();
   /** What is wrong at each station that a fix would end. */
   readonly curable = new Map<string, Set<Curable>>();
-  good!: Exit;
-  scrap!: Exit;
+  readonly good = new Exit(this.calendar, this.parts, this.tally, 'good');
+  readonly scrap = new Exit(this.calendar, this.parts, this.tally, 'scrapped');
+  readonly turnedAway = new Exit(this.calendar, this.parts, this.tally, 'turnedAway');
   /** Where rejects go that are sent to a place by its name: pass, scrap or a rework station; `next` is for pass. */
   rejectsTo!: (place: string, station: string) => Rejects;
 
@@ -51,7 +61,9 @@ export class Line {
 
   /** Sets every station to work and lets the first orders go out. */
   start(): void {
+    for (const shifts of this.shifts.values()) shifts.open();
     for (const stock of this.stocks.values()) stock.open();
-    for (const station of this.stations.values()) station.wake();
+    this.demand?.open();
+    for (const { machines } of this.stations.values()) for (const machine of machines) machine.wake();
   }
 }

@@ -13,6 +13,11 @@ interface Counts {
   readonly partSeconds: number;
   /** Sum over good parts leaving in the window of the time since they were started, s. */
   readonly leadSeconds: number;
+  /** Orders that fell due, and how many of them had been served by then. */
+  readonly ordersDue: number;
+  readonly ordersOnTime: number;
+  /** Integral of the finished goods on hand, piece-seconds; undefined without demand. */
+  readonly finishedGoodsSeconds: number | undefined;
 }
 
 /** One measure: its key is the same in code, JSON and CSV and ends in its unit where it has one. */
@@ -85,6 +90,24 @@ export const MEASURES = [
     better: 'lower',
     meaning: 'mean time from the loading of its sheet to leaving as good',
     of: ({ leadSeconds, good }) => over(leadSeconds, good),
+  },
+  {
+    key: 'on_time_rate',
+    name: 'orders on time',
+    most: 1,
+    shown: { unit: '%', factor: 100 },
+    better: 'higher',
+    meaning: 'orders served in full by the time they were due / orders that fell due',
+    of: ({ ordersDue, ordersOnTime }) => over(ordersOnTime, ordersDue),
+  },
+  {
+    key: 'finished_goods_parts',
+    name: 'finished goods',
+    shown: { unit: 'parts', factor: 1 },
+    better: 'lower',
+    meaning: 'mean number of good assemblies on hand for orders',
+    of: ({ finishedGoodsSeconds, window }) =>
+      over(finishedGoodsSeconds ?? 0, finishedGoodsSeconds === undefined ? 0 : window),
   },
 ] as const satisfies readonly Measure[];
 

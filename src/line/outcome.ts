@@ -11,10 +11,14 @@ export interface Outcome {
   readonly stateShares: Readonly<Record<string, Readonly<Record<State, number>>>>;
   /** For each limited stock, the share of the counted time with nothing on hand. */
   readonly stockOutShares: Readonly<Record<string, number>>;
+  /** For each crew, the share of the counted time its members were moving or serving. */
+  readonly crewBusyShares: Readonly<Record<string, number>>;
   readonly counts: {
     readonly started: number;
     readonly good: number;
     readonly scrapped: number;
+    /** Arrivals that found no room. */
+    readonly turnedAway: number;
     readonly reworked: number;
     readonly firstAttempts: number;
     readonly firstFits: number;

@@ -57,12 +57,9 @@ export class PartTable {
     this.#free.push(row);
   }
 
-  /** The start times of the parts in the line, s. */
-  *inLine(): Generator<number> {
-    for (let row = 0; row < this.#rows; row++) {
-      const born = this.data[row * this.width + BORN]!;
-      if (born >= 0) yield born;
-    }
+  /** The rows of the parts in the line. */
+  *rowsInLine(): Generator<number> {
+    for (let row = 0; row < this.#rows; row++) if (this.data[row * this.width + BORN]! >= 0) yield row;
   }
 
   #grow(): number {

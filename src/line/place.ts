@@ -1,9 +1,18 @@
-/** Where a finished part may go: a buffer or a way out. */
+/** What a part must pass to get into a buffer. */
+export interface Door {
+  readonly open: boolean;
+  /** The station behind. */
+  readonly consumer: { readonly name: string };
+}
+
+/** Where a finished part may go: a buffer, a way out, or a choice among them. */
 export interface Place {
   /** Takes the part in if there is room, and says whether it did. */
   accept(row: number): boolean;
-  /** The station will be told to unload when there is room again. */
-  wait(station: Unloader): void;
+  /** After a refusal: the machine will be told to unload when there is room again. */
+  wait(machine: Unloader): void;
+  /** After a refusal: the doors of which one must open before the part can enter; null when room comes by itself. */
+  doors(row: number): readonly Door[] | null;
 }
 
 /** Passes on what it has finished when told that there is room. */
@@ -11,7 +20,7 @@ export interface Unloader {
   unload(): void;
 }
 
-/** Draws parts from a buffer. */
+/** Draws parts from a buffer: a machine, or a station of several. */
 export interface Consumer {
   readonly name: string;
   /** Whether a part handed over now would be started on at once. */

@@ -1,4 +1,6 @@
 import type { Line } from './line.ts';
+import type { Machine } from './machine.ts';
+import { BORN } from './part-table.ts';
 import { WORKING } from './state.ts';
 
 /** A run broke a law that every run must keep: a fault of the program, never a result. */
@@ -18,6 +20,22 @@ function equal(quantity: string, left: number, right: number, within = 0): void 
 /** Rounding of sums over a run. */
 const ROUNDING = 1e-9;
 
+function checkMachine(machine: Machine, now: number): void {
+  machine.settle();
+  const total = machine.seconds.reduce((sum, seconds) => sum + seconds, 0);
+  const working = machine.seconds[WORKING]!;
+  // The end of each cycle is rounded to the clock's resolution, perhaps the same way every time.
+  const clock = machine.finishedCycles * now * Number.EPSILON;
+  if (machine.finishedSeconds > working * (1 + ROUNDING) + clock) {
+    throw new SelfCheckError(
+      `cycles finished at "${machine.name}" fit into its working time, so no station outruns its own rate`,
+      machine.finishedSeconds,
+      working,
+    );
+  }
+  equal(`states of "${machine.name}" fill the run`, total, now, ROUNDING);
+}
+
 /**
  * Checks a line whose clock has reached its end: nothing appeared or vanished, Little's law (J. D. C. Little,
  * 1961, Operations Research 9, 383-387) holds as the identity it is over a whole run, no station finished more
@@ -30,30 +48,43 @@ export function selfCheck(line: Line): void {
   tally.advance(now);
   let rows = 0;
   let stayed = tally.stayedSeconds;
-  for (const born of line.parts.inLine()) {
+  for (const row of line.parts.rowsInLine()) {
     rows++;
-    stayed += now - born;
+    stayed += now - line.parts.get(row, BORN);
   }
-  equal('parts started = good + scrapped + in the line', tally.started, tally.good + tally.scrapped + rows);
+  equal(
+    'parts started = good + scrapped + turned away + in the line',
+    tally.started,
+    tally.good + tally.scrapped + tally.turnedAway + rows,
+  );
   equal('Little: integral of parts in the line = sum of their stays', tally.partSeconds, stayed, ROUNDING);
   let held = 0;
   for (const station of line.stations.values()) {
-    station.settle();
-    held += (station.inbox?.count ?? 0) + station.partsHere;
-    const total = station.seconds.reduce((sum, seconds) => sum + seconds, 0);
-    const working = station.seconds[WORKING]!;
-    // The end of each cycle is rounded to the clock's resolution, perhaps the same way every time.
-    const clock = station.finishedCycles * now * Number.EPSILON;
-    if (station.finishedSeconds > working * (1 + ROUNDING) + clock) {
-      throw new SelfCheckError(
-        `cycles finished at "${station.name}" fit into its working time, so no station outruns its own rate`,
-        station.finishedSeconds,
-        working,
-      );
-    }
-    equal(`states of "${station.name}" fill the run`, total, now, ROUNDING);
+    held += station.crowd;
+    for (const machine of station.machines) checkMachine(machine, now);
   }
-  equal('parts in the line = parts on stations and in buffers', rows, held);
+  equal('parts in the line = parts on machines and in buffers', rows, held);
+  for (const carriers of line.carriers.values()) {
+    let loaded = 0;
+    for (const row of line.parts.rowsInLine()) if (carriers.has(row)) loaded++;
+    const all = carriers.ready + carriers.returning + loaded;
+    equal(`carriers "${carriers.name}": all = ready + returning + with parts`, carriers.number, all);
+  }
+  for (const crew of line.crews.values()) {
+    const most = crew.number * now;
+    const busy = crew.busySeconds();
+    if (busy > most * (1 + ROUNDING))
+      throw new SelfCheckError(`crew "${crew.name}" is not busier than it can be`, busy, most);
+  }
+  if (line.demand) {
+    const { demand } = line;
+    const came = demand.atStart + tally.good;
+    equal(
+      'finished goods: at the start + good = on hand + handed over',
+      came,
+      demand.stock + demand.handedOver,
+    );
+  }
   for (const stock of line.stocks.values()) {
     if (!stock.limited) continue;
     equal(

@@ -1,34 +1,57 @@
-import { Buffer } from './buffer.ts';
 import type { Line } from './line.ts';
-import type { Place } from './place.ts';
-import type { Station } from './station.ts';
+import type { Machine } from './machine.ts';
 
 /** Stations wait for each other in a circle: nothing among them will ever move again. */
 export class StandstillError extends Error {
-  constructor(circle: readonly Station[]) {
-    const closed = Math.max(...circle.map((station) => station.blockedSince));
-    const waits = circle.map(
-      (station, i) =>
-        `"${station.name}" waits for room in front of "${circle[(i + 1) % circle.length]!.name}"`,
+  constructor(
+    waits: readonly { readonly who: string; readonly forRoomAt: readonly string[] }[],
+    time: number,
+  ) {
+    const told = waits.map(
+      ({ who, forRoomAt }) => `"${who}" waits for room in front of "${forRoomAt.join('" or "')}"`,
     );
     super(
-      `the line came to a standstill at ${closed} s: ${waits.join(', ')}. Give one of these stations a larger buffer (for rework, "buffer: unlimited")`,
+      `the line came to a standstill at ${time} s: ${told.join(', ')}. Give one of these stations a larger buffer (for rework, "buffer: unlimited")`,
     );
     this.name = 'StandstillError';
   }
 }
 
-/** Throws when stations of the line block each other in a circle. A circle, once closed, never opens. */
-export function refuseStandstill(line: Line): void {
-  for (const first of line.stations.values()) {
-    const chain: Station[] = [];
-    let at: Station | undefined = first;
-    // Whether it is down besides makes no difference: what it has finished has nowhere to go.
-    while (at?.blockedBy && !chain.includes(at)) {
-      chain.push(at);
-      const place: Place | undefined = at.blockedBy;
-      at = place instanceof Buffer ? line.stations.get(place.consumer.name) : undefined;
+/** The stations behind the doors that a blocked machine waits at; null when a door will open by itself. */
+function waitedFor(machine: Machine): readonly string[] | null {
+  const blocked = machine.blockedBy;
+  const doors = blocked?.place.doors(blocked.row);
+  if (!doors || doors.some((door) => door.open)) return null;
+  return [...new Set(doors.map((door) => door.consumer.name))];
+}
+
+/**
+ * Called when a machine is blocked. Throws when it waits only for machines that are blocked themselves and wait
+ * only for such machines in turn: a circle, once closed, never opens. Whether one of them is down besides makes no
+ * difference, for what it has finished has nowhere to go.
+ * @param now present time, s
+ * @throws StandstillError
+ */
+export function refuseStandstill(line: Line, first: Machine, now: number): void {
+  const waits = new Map<Machine, readonly string[]>([[first, []]]);
+  for (const [machine] of waits) {
+    const behind = waitedFor(machine);
+    if (!behind) return;
+    waits.set(machine, behind);
+    for (const name of behind) {
+      for (const other of line.stations.get(name)!.machines) if (!waits.has(other)) waits.set(other, []);
     }
-    if (at?.blockedBy) throw new StandstillError(chain.slice(chain.indexOf(at)));
   }
+  // Of all that stand still, tell of those that this one waits for and that wait for it: the knot itself.
+  const chain: Machine[] = [];
+  let at = first;
+  while (!chain.includes(at)) {
+    chain.push(at);
+    at = line.stations.get(waits.get(at)![0]!)!.machines[0]!;
+  }
+  const knot = chain.slice(chain.indexOf(at));
+  throw new StandstillError(
+    knot.map((machine) => ({ who: machine.name, forRoomAt: waits.get(machine)! })),
+    now,
+  );
 }

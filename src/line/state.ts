@@ -1,5 +1,15 @@
-/** What a station is doing. The words are those of the transfer-line literature; `held` is stopped by a policy. */
-export const STATES = ['working', 'starved', 'blocked', 'down', 'held'] as const;
+/** What a machine is doing. `held` is stopped by a policy; the rest are words of the transfer-line literature. */
+export const STATES = [
+  'working',
+  'starved',
+  'blocked',
+  'down',
+  'awaiting_technician',
+  'awaiting_handling',
+  'set_up',
+  'off_shift',
+  'held',
+] as const;
 
 export type State = (typeof STATES)[number];
 
@@ -7,4 +17,8 @@ export const WORKING = 0;
 export const STARVED = 1;
 export const BLOCKED = 2;
 export const DOWN = 3;
-export const HELD = 4;
+export const AWAITING_TECHNICIAN = 4;
+export const AWAITING_HANDLING = 5;
+export const SET_UP = 6;
+export const OFF_SHIFT = 7;
+export const HELD = 8;

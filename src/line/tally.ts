@@ -3,6 +3,8 @@ export class Tally {
   started = 0;
   good = 0;
   scrapped = 0;
+  /** Arrivals that found no room. */
+  turnedAway = 0;
   reworked = 0;
   firstAttempts = 0;
   firstFits = 0;
@@ -15,10 +17,14 @@ export class Tally {
   stayedSeconds = 0;
   /** Integral of the number of parts in the line, up to the last change. */
   partSeconds = 0;
+  ordersDue = 0;
+  ordersOnTime = 0;
+  /** Integral of the finished goods on hand, up to the last change. */
+  finishedGoodsSeconds = 0;
   #since = 0;
 
   get inLine(): number {
-    return this.started - this.good - this.scrapped;
+    return this.started - this.good - this.scrapped - this.turnedAway;
   }
 
   /** Brings the integral up to `now`; called before every change of the number of parts. */

@@ -7,6 +7,7 @@ const KEYS: Readonly<Record<Count, string>> = {
   started: 'started',
   good: 'good',
   scrapped: 'scrapped',
+  turnedAway: 'turned_away',
   reworked: 'reworked',
   firstAttempts: 'first_attempts',
   firstFits: 'first_fits',

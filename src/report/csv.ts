@@ -11,7 +11,10 @@ interface Column {
 }
 
 /** Names in the order in which they first appear, each once. */
-function namesIn(outcomes: readonly Outcome[], key: 'stateShares' | 'stockOutShares'): string[] {
+function namesIn(
+  outcomes: readonly Outcome[],
+  key: 'stateShares' | 'stockOutShares' | 'crewBusyShares',
+): string[] {
   return [...new Set(outcomes.flatMap((outcome) => Object.keys(outcome[key])))];
 }
 
@@ -35,6 +38,12 @@ function columnsFor(outcomes: readonly Outcome[]): Column[] {
       (stock): Column => ({
         name: `stock_out_share_${stock}`,
         of: ({ stockOutShares }) => stockOutShares[stock],
+      }),
+    ),
+    ...namesIn(outcomes, 'crewBusyShares').map(
+      (crew): Column => ({
+        name: `crew_busy_share_${crew}`,
+        of: ({ crewBusyShares }) => crewBusyShares[crew],
       }),
     ),
     { name: 'events', of: ({ events }) => events },

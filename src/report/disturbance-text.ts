@@ -1,6 +1,6 @@
+import type { BreakdownSpec } from '../scenario/breakdowns.ts';
 import type { DisturbanceSpec } from '../scenario/disturbances.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import type { BreakdownSpec } from '../scenario/stations.ts';
 import { durationText } from './duration.ts';
 import { lawText } from './law-text.ts';
 
@@ -27,15 +27,18 @@ function disturbanceText(it: DisturbanceSpec): string {
   return `${it.name}: ${what(it)}, from ${lawText(it.at)} after the start for ${lawText(it.for)}${again}`;
 }
 
-function breakdownText(station: string, { every, counted, repair }: BreakdownSpec): string {
+function breakdownText(station: string, { name, every, counted, repair, crew }: BreakdownSpec): string {
   const clock = counted === 'working' ? 'of work' : 'by the clock';
-  return `"${station}" breaks down: after ${lawText(every)} ${clock}, repaired in ${lawText(repair)}`;
+  const by = crew === undefined ? '' : ` by "${crew}"`;
+  return `"${station}" breaks down (${name}): after ${lawText(every)} ${clock}, repaired in ${lawText(repair)}${by}`;
 }
 
 /** All that goes wrong in a scenario, in words: its disturbances, then the breakdowns of its stations. */
 export function disturbanceTexts({ disturbances, stations }: Scenario): string[] {
   return [
     ...disturbances.map(disturbanceText),
-    ...stations.flatMap(({ name, breakdown }) => (breakdown ? [breakdownText(name, breakdown)] : [])),
+    ...stations.flatMap(({ name, breakdowns }) =>
+      breakdowns.map((breakdown) => breakdownText(name, breakdown)),
+    ),
   ];
 }

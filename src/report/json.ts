@@ -57,6 +57,7 @@ interface RunDocument {
   readonly counts: Readonly<Record<string, number>>;
   readonly state_shares: Readonly<Record<string, Readonly<Record<State, number>>>>;
   readonly stock_out_shares: Readonly<Record<string, number>>;
+  readonly crew_busy_shares: Readonly<Record<string, number>>;
   readonly events: number;
 }
 
@@ -83,6 +84,7 @@ function runDocument(outcome: Outcome): RunDocument {
     counts: Object.fromEntries(COUNT_KEYS.map(([count, key]) => [key, outcome.counts[count]])),
     state_shares: outcome.stateShares,
     stock_out_shares: outcome.stockOutShares,
+    crew_busy_shares: outcome.crewBusyShares,
     events: outcome.events,
   };
 }

@@ -1,10 +1,18 @@
+import type { BufferSpec } from '../scenario/buffers.ts';
+import { routesOf } from '../scenario/routes.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { StationSpec } from '../scenario/stations.ts';
 import { printable } from './columns.ts';
+import { durationText } from './duration.ts';
+
+function bufferText({ places, transit }: BufferSpec): string {
+  const room = places === Number.POSITIVE_INFINITY ? 'unlimited' : String(places);
+  return transit > 0 ? `(${room}, ${durationText(transit)})` : `(${room})`;
+}
 
 function label(spec: StationSpec): string {
   const name = printable(spec.name);
-  const places = 'buffer' in spec && spec.buffer !== undefined ? `(${spec.buffer}) ` : '';
+  const places = 'buffer' in spec && spec.buffer !== undefined ? `${bufferText(spec.buffer)} ` : '';
   if (spec.does === 'form') return `${name} x${spec.perSheet}`;
   if (spec.does === 'assemble') return `${places}${name} + ${spec.takes.map(printable).join(' + ')}`;
   return `${places}${name}`;
@@ -21,7 +29,7 @@ function chain(first: StationSpec, scenario: Scenario, seen: Set<string>): strin
     }
     seen.add(at.name);
     steps.push(label(at));
-    const { to }: StationSpec = at;
+    const to: string = routesOf(at)[0]!;
     if (to === 'good') steps.push('good');
     at = scenario.stations.find(({ name }) => name === to);
   }

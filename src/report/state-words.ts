@@ -24,5 +24,19 @@ export const STATE_LOOKS: Readonly<Record<State, StateLook>> = {
     ink: '#ffffff',
     meaning: 'stopped by a breakdown or for work on it',
   },
+  awaiting_technician: {
+    letter: 't',
+    colour: '#8c4a6b',
+    ink: '#ffffff',
+    meaning: 'waiting for a technician',
+  },
+  awaiting_handling: {
+    letter: 'l',
+    colour: '#e3e9f0',
+    ink: '#1d2326',
+    meaning: 'waiting to be loaded or unloaded',
+  },
+  set_up: { letter: 'u', colour: '#7d9c4e', ink: '#1d2326', meaning: 'being set up, or warming up' },
+  off_shift: { letter: 'o', colour: '#6b7075', ink: '#ffffff', meaning: 'out of its working hours' },
   held: { letter: 'h', colour: '#a9bfb6', ink: '#1d2326', meaning: 'stopped by a policy' },
 };

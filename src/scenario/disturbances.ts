@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { entry, kinds, measured, name, positiveDuration, share } from './fields.ts';
+import { entry, kinds, measured, name, positiveDuration, share, word } from './fields.ts';
 import { time } from './laws.ts';
 
 const when = {
@@ -17,7 +17,14 @@ const setting = entry({
 });
 const supplier = entry({ disturbs: z.literal('supplier'), stock: name, ...when });
 const marks = entry({ disturbs: z.literal('marks'), station: name, 'takes-hold': share, ...when });
-const stoppage = entry({ disturbs: z.literal('station'), station: name, ...when });
+const stoppage = entry({
+  disturbs: z.literal('station'),
+  station: name,
+  cycle: word(['resumes', 'restarts', 'scraps'])
+    .default('resumes')
+    .describe('what becomes of the interrupted cycle'),
+  ...when,
+});
 
 /** One disturbance. */
 export const disturbance = kinds(

@@ -71,7 +71,7 @@ function record(policy: string, seed: number) {
   const line = prepare(scenario, policy, seed);
   const loads = new Map<string, { cycles: number[]; began: number[] }>();
   for (const name of ['forming', 'trimming', 'assembly']) {
-    const { operation } = line.stations.get(name)!;
+    const { operation } = line.stations.get(name)!.machines[0]!;
     const at = { cycles: [] as number[], began: [] as number[] };
     loads.set(name, at);
     const begin = operation.begin.bind(operation);

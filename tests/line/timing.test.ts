@@ -92,10 +92,9 @@ describe('a stopped station', () => {
     does: work
     takes: blank
     cycle: 10 s
-    to: good
-    breakdowns: { stop: { every: 9000 h, counted: working, repair: 1 s, cycle: ${cycle} } }`)}
+    to: good`)}
 disturbances:
-  stoppage: { disturbs: station, station: only, at: 14 s, for: 20 s }`;
+  stoppage: { disturbs: station, station: only, cycle: ${cycle}, at: 14 s, for: 20 s }`;
 
   it.each([
     // The cycle begun at 10 has 6 s left at 14, so parts leave at 10, 40, 50 and 60.
@@ -104,7 +103,7 @@ disturbances:
     ['restarts', { started: 4, good: 3, scrapped: 0 }],
     // The part is scrapped and a fresh one begun at 34: it leaves at 44, the next at 54.
     ['scraps', { started: 5, good: 3, scrapped: 1 }],
-  ])('%s with its cycle as its breakdown says', (cycle, counts) => {
+  ])('%s with its cycle as the stoppage says', (cycle, counts) => {
     const outcome = ran(small('60 s', stopped(cycle)));
     expect(outcome.counts).toMatchObject(counts);
     expect(seconds(outcome, 'only', 60)).toEqual({ working: 40, down: 20 });

@@ -53,7 +53,7 @@ describe('stations that break down, by simulation', { timeout: 60_000 }, () => {
   it('a single station whose cycle resumes works at availability over cycle', () => {
     const scenario = scenarioOf(
       '1 h',
-      '20 h',
+      '40 h',
       `
 stock:
   blank: { unlimited: true }

@@ -268,7 +268,7 @@ policies:
   /** True sizes of the parts in the order in which assembly takes them, and when. */
   function picks(text: string, policy: string) {
     const line = prepare(small('400 s', text), policy, 1);
-    const { operation } = line.stations.get('assembly')!;
+    const { operation } = line.stations.get('assembly')!.machines[0]!;
     const rim = line.features.get('rim')!;
     const picked: { size: number; at: number }[] = [];
     const begin = operation.begin.bind(operation);

@@ -1,10 +1,12 @@
 import type { MeasureKey } from '../../src/line/measures.ts';
 import type { Outcome } from '../../src/line/outcome.ts';
+import { STATES, type State } from '../../src/line/state.ts';
 
 const COUNTS = {
   started: 10,
   good: 8,
   scrapped: 1,
+  turnedAway: 0,
   reworked: 0,
   firstAttempts: 9,
   firstFits: 8,
@@ -12,6 +14,11 @@ const COUNTS = {
   loose: 0,
   unread: 0,
 };
+
+/** The share of each state, those not given being 0. */
+export function shares(given: Partial<Record<State, number>>): Record<State, number> {
+  return Object.fromEntries(STATES.map((state) => [state, given[state] ?? 0])) as Record<State, number>;
+}
 
 /** Made-up measures; those not given have no value. */
 export function outcome(
@@ -29,13 +36,16 @@ export function outcome(
       rework_rate: null,
       work_in_progress_parts: null,
       lead_time_s: null,
+      on_time_rate: null,
+      finished_goods_parts: null,
       ...given,
     },
     stateShares: {
-      form: { working: 0.6, starved: 0.1, blocked: 0.2, down: 0.1, held: 0 },
-      assemble: { working: 0.5, starved: 0.3, blocked: 0, down: 0.15, held: 0.05 },
+      form: shares({ working: 0.6, starved: 0.1, blocked: 0.2, down: 0.1 }),
+      assemble: shares({ working: 0.5, starved: 0.3, down: 0.15, held: 0.05 }),
     },
     stockOutShares: { sheet: 0.02 },
+    crewBusyShares: {},
     counts: COUNTS,
     events: 100,
   };

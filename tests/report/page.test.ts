@@ -2,7 +2,7 @@ import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/experiment/comparison.ts';
 import { comparisonPage } from '../../src/report/page.ts';
-import { outcome } from './fake.ts';
+import { outcome, shares } from './fake.ts';
 import { samplePage } from './sample.ts';
 
 const NAMESPACE = /http:\/\/www\.w3\.org\/(2000\/svg|1999\/xlink)/g;
@@ -15,7 +15,7 @@ describe('comparisonPage', () => {
     const outcomes = [nasty, 'b"\'&'].flatMap((name) =>
       [1, 2, 3].map((seed) => ({
         ...outcome(name, seed, { fit_rate: seed / 10 }),
-        stateShares: { [nasty]: { working: 1, starved: 0, blocked: 0, down: 0, held: 0 } },
+        stateShares: { [nasty]: shares({ working: 1 }) },
       })),
     );
     const source = samplePage(nasty);

@@ -1,10 +1,10 @@
 import type { Sampler } from '../../kernel/distributions/distribution.ts';
 import { clearance, margin, type Pair } from '../fit.ts';
+import type { Machine, Operation } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
 import type { Place } from '../place.ts';
 import type { Reader } from '../reader.ts';
 import type { Rejects } from '../rejects.ts';
-import type { Operation, Station } from '../station.ts';
 import type { Stock, Variation } from '../stock.ts';
 import type { Tally } from '../tally.ts';
 import type { VisitTime } from '../visit-time.ts';
@@ -39,6 +39,22 @@ export interface AssembleParts {
   readonly marked: number;
 }
 
+/** The mates that one machine has in hand. */
+class Hand {
+  /** True dimensions of the mates, and their readings while matching. */
+  readonly mate: Float64Array;
+  readonly mateRead: Float64Array;
+  full = false;
+  tries = 0;
+  /** Where the part on the machine goes without an attempt; null for an attempt. */
+  destined: Place | null = null;
+
+  constructor(features: number) {
+    this.mate = new Float64Array(features);
+    this.mateRead = new Float64Array(features);
+  }
+}
+
 /** Puts a part and its mates together; the worst pair decides whether they fit. */
 export class Assemble implements Operation {
   rejects: Rejects;
@@ -48,61 +64,58 @@ export class Assemble implements Operation {
   readonly fitListeners: ((misfit: boolean) => void)[] = [];
   readonly #on: AssembleParts;
   readonly #attempted: number;
-  /** True dimensions of the mates in hand, and their readings while matching. */
-  readonly #mate: Float64Array;
-  readonly #mateRead: Float64Array;
-  #inHand = false;
-  #tries = 0;
-  #destined: Place | null = null;
+  /** By machine. */
+  readonly #hands: readonly Hand[];
 
-  constructor(on: AssembleParts, rejects: Rejects) {
+  constructor(on: AssembleParts, rejects: Rejects, machines: number) {
     this.#on = on;
     this.reader = on.reader;
     this.rejects = rejects;
     this.#attempted = on.parts.column(0);
     const features = on.mates.reduce((sum, mate) => sum + mate.features.length, 0);
-    this.#mate = new Float64Array(features);
-    this.#mateRead = new Float64Array(features);
+    this.#hands = Array.from({ length: machines }, () => new Hand(features));
   }
 
-  get ready(): boolean {
-    return this.#inHand || this.#on.scrapWithoutMates || this.#matesThere();
+  ready(machine: Machine): boolean {
+    return this.#hands[machine.slot]!.full || this.#on.scrapWithoutMates || this.#matesThere();
   }
 
-  begin(station: Station): boolean {
-    const inbox = station.inbox!;
-    if (inbox.count === 0 || !this.ready) return false;
+  begin(machine: Machine): boolean {
+    const inbox = machine.inbox!;
+    if (inbox.count === 0 || !this.ready(machine)) return false;
     const { time, reader, scrap } = this.#on;
-    this.#destined = null;
-    station.loaded = 1;
-    station.cycle = 0;
-    if (!this.#inHand && !this.#matesThere()) {
-      station.load[0] = inbox.take(0);
-      this.#destined = scrap;
+    const hand = this.#hands[machine.slot]!;
+    hand.destined = null;
+    machine.loaded = 1;
+    machine.cycle = 0;
+    if (!hand.full && !this.#matesThere()) {
+      machine.load[0] = inbox.take(0);
+      hand.destined = scrap;
       return true;
     }
-    if (!this.#inHand) this.#takeMates();
-    const row = inbox.take(this.matching ? this.#bestOf(inbox) : 0);
-    station.load[0] = row;
-    station.cycle = time.of(row) + (this.matching?.takes ?? 0);
+    if (!hand.full) this.#takeMates(hand);
+    const row = inbox.take(this.matching ? this.#bestOf(inbox, hand) : 0);
+    machine.load[0] = row;
+    machine.cycle = time.of(row) + (this.matching?.takes ?? 0);
     if (reader && !reader.read(row)) {
       const { unread } = reader.spec;
-      if (typeof unread === 'object') station.cycle += unread.byHand;
-      else if (unread === 'scrap') this.#destined = scrap;
+      if (typeof unread === 'object') machine.cycle += unread.byHand;
+      else if (unread === 'scrap') hand.destined = scrap;
     }
     return true;
   }
 
-  finish(station: Station): void {
-    station.outlets[0] = this.#destined ?? this.#attempt(station.load[0]!);
+  finish(machine: Machine): void {
+    const hand = this.#hands[machine.slot]!;
+    machine.outlets[0] = hand.destined ?? this.#attempt(machine.load[0]!, hand);
   }
 
-  #attempt(row: number): Place {
+  #attempt(row: number, hand: Hand): Place {
     const { parts, tally, pairs, mateTries, next } = this.#on;
     let worst = Number.POSITIVE_INFINITY;
     let tight = false;
     for (const pair of pairs) {
-      const gap = clearance(pair, parts.get(row, pair.feature.truth), this.#mate[pair.mate]!);
+      const gap = clearance(pair, parts.get(row, pair.feature.truth), hand.mate[pair.mate]!);
       const left = margin(pair, gap);
       if (left < worst) {
         worst = left;
@@ -117,12 +130,12 @@ export class Assemble implements Operation {
     }
     for (const listener of this.fitListeners) listener(!fits);
     if (fits) {
-      this.#inHand = false;
+      hand.full = false;
       return next;
     }
     if (tight) tally.tight++;
     else tally.loose++;
-    if (++this.#tries >= mateTries) this.#inHand = false;
+    if (++hand.tries >= mateTries) hand.full = false;
     return this.rejects(row);
   }
 
@@ -131,20 +144,20 @@ export class Assemble implements Operation {
     return true;
   }
 
-  #takeMates(): void {
+  #takeMates(hand: Hand): void {
     let i = 0;
     for (const { stock, features } of this.#on.mates) {
       const lot = stock.take();
       for (const { nominal, variation } of features) {
-        this.#mate[i++] = nominal + variation.ofLot(lot) + variation.ofPiece();
+        hand.mate[i++] = nominal + variation.ofLot(lot) + variation.ofPiece();
       }
     }
     const { matching } = this;
     if (matching) {
-      for (let k = 0; k < i; k++) this.#mateRead[k] = this.#mate[k]! + matching.repeatability * matching.z();
+      for (let k = 0; k < i; k++) hand.mateRead[k] = hand.mate[k]! + matching.repeatability * matching.z();
     }
-    this.#inHand = true;
-    this.#tries = 0;
+    hand.full = true;
+    hand.tries = 0;
   }
 
   /**
@@ -152,7 +165,7 @@ export class Assemble implements Operation {
    * at least the guard, the one that fits hardest, so that easy parts are kept for difficult mates; when none
    * does, the one with the widest margin. The oldest of equals.
    */
-  #bestOf(inbox: { readonly count: number; peek(i: number): number }): number {
+  #bestOf(inbox: { readonly count: number; peek(i: number): number }, hand: Hand): number {
     const { parts, pairs, reader, marked } = this.#on;
     const { among, guard } = this.matching!;
     let best = 0;
@@ -165,7 +178,7 @@ export class Assemble implements Operation {
         const reading = known ? parts.get(row, pair.feature.reading) : Number.NaN;
         // A part without a reading is taken to be as designed.
         const size = Number.isNaN(reading) ? pair.feature.spec.nominal : reading;
-        worst = Math.min(worst, margin(pair, clearance(pair, size, this.#mateRead[pair.mate]!)));
+        worst = Math.min(worst, margin(pair, clearance(pair, size, hand.mateRead[pair.mate]!)));
       }
       // Any part beyond the guard ranks above every part short of it, and the less beyond the higher.
       const own = worst >= guard ? 1 / (1 + worst) : worst - guard;

@@ -4,8 +4,8 @@ import type { Streams } from '../../kernel/streams.ts';
 import type { SpecOf } from '../../scenario/stations.ts';
 import type { StockSpec } from '../../scenario/stocks.ts';
 import type { Feature } from '../features.ts';
+import type { Machine } from '../machine.ts';
 import type { Setting } from '../setting.ts';
-import type { Station } from '../station.ts';
 import type { Variation } from '../stock.ts';
 import { Source, type SourceParts } from './source.ts';
 
@@ -51,7 +51,7 @@ export class Form extends Source {
     }
   }
 
-  protected override shape(station: Station, lot: number): void {
+  protected override shape(machine: Machine, lot: number): void {
     const { parts, calendar } = this.on;
     for (const it of this.#settings.values()) {
       it.deviation = it.setting.deviation(calendar.now) + it.cycleSd * it.z();
@@ -59,18 +59,18 @@ export class Form extends Source {
     const sheet = this.#thickness;
     // A normal spread could in principle make a sheet of no thickness: keep heating time above zero.
     const thicker = sheet ? sheet.variation.ofLot(lot) + sheet.variation.ofPiece() : 0;
-    if (sheet) station.cycle += this.#heating * Math.max(0, sheet.nominal + thicker);
+    if (sheet) machine.cycle += this.#heating * Math.max(0, sheet.nominal + thicker);
     for (const feature of this.#features) {
       const formed = feature.spec.madeAt === this.#here;
       const common =
         feature.shared(lot) + (formed ? feature.base + feature.response(this.#settings, thicker) : 0);
-      for (let i = 0; i < station.loaded; i++) {
-        const row = station.load[i]!;
+      for (let i = 0; i < machine.loaded; i++) {
+        const row = machine.load[i]!;
         parts.set(row, feature.truth, parts.get(row, feature.truth) + common + feature.cavity(i));
       }
     }
     for (const { setting, remembered } of this.#settings.values()) {
-      for (let i = 0; i < station.loaded; i++) parts.set(station.load[i]!, remembered, setting.adjusted);
+      for (let i = 0; i < machine.loaded; i++) parts.set(machine.load[i]!, remembered, setting.adjusted);
     }
   }
 }

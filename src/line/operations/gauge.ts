@@ -1,10 +1,10 @@
 import type { Sampler } from '../../kernel/distributions/distribution.ts';
 import type { Feature } from '../features.ts';
+import type { Machine, Operation } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
 import type { Place } from '../place.ts';
 import type { Reader } from '../reader.ts';
 import type { Rejects } from '../rejects.ts';
-import type { Operation, Station } from '../station.ts';
 import type { VisitTime } from '../visit-time.ts';
 
 /** How one feature is read: its true value, plus a bias, plus the repeatability times a deviate. */
@@ -33,7 +33,6 @@ export interface GaugeParts {
 
 /** Gauges one part in `every` and judges its readings; the others pass in no time. */
 export class Gauge implements Operation {
-  readonly ready = true;
   every: number;
   rejects: Rejects;
   readonly reader: Reader | null;
@@ -42,8 +41,9 @@ export class Gauge implements Operation {
   readonly judgementListeners: ((off: boolean) => void)[] = [];
   readonly #on: GaugeParts;
   #arrived = 0;
-  #gauged = false;
-  #known = true;
+  /** By machine: whether the part on it is gauged, and whether it is known which part it is. */
+  readonly #gauged: boolean[] = [];
+  readonly #known: boolean[] = [];
 
   constructor(on: GaugeParts, every: number, rejects: Rejects) {
     this.#on = on;
@@ -52,31 +52,38 @@ export class Gauge implements Operation {
     this.rejects = rejects;
   }
 
-  begin(station: Station): boolean {
-    const inbox = station.inbox!;
-    if (inbox.count === 0) return false;
-    const row = inbox.take(0);
-    station.load[0] = row;
-    station.loaded = 1;
-    this.#gauged = ++this.#arrived % this.every === 0;
-    station.cycle = 0;
-    if (!this.#gauged) return true;
-    station.cycle = this.#on.time.of(row);
-    const { parts, marked } = this.#on;
-    this.#known = this.reader ? this.reader.read(row) : parts.get(row, marked) === 1;
-    const unread = this.reader?.spec.unread;
-    if (!this.#known && typeof unread === 'object') {
-      station.cycle += unread.byHand;
-      this.#known = true;
-    }
+  ready(): boolean {
     return true;
   }
 
-  finish(station: Station): void {
-    station.outlets[0] = this.#gauged ? this.#judge(station.load[0]!) : this.#on.next;
+  begin(machine: Machine): boolean {
+    const inbox = machine.inbox!;
+    if (inbox.count === 0) return false;
+    const row = inbox.take(0);
+    machine.load[0] = row;
+    machine.loaded = 1;
+    const gauged = ++this.#arrived % this.every === 0;
+    this.#gauged[machine.slot] = gauged;
+    machine.cycle = 0;
+    if (!gauged) return true;
+    machine.cycle = this.#on.time.of(row);
+    const { parts, marked } = this.#on;
+    let known = this.reader ? this.reader.read(row) : parts.get(row, marked) === 1;
+    const unread = this.reader?.spec.unread;
+    if (!known && typeof unread === 'object') {
+      machine.cycle += unread.byHand;
+      known = true;
+    }
+    this.#known[machine.slot] = known;
+    return true;
   }
 
-  #judge(row: number): Place {
+  finish(machine: Machine): void {
+    const { slot, load } = machine;
+    machine.outlets[0] = this.#gauged[slot] ? this.#judge(load[0]!, this.#known[slot]!) : this.#on.next;
+  }
+
+  #judge(row: number, known: boolean): Place {
     const parts = this.#on.parts;
     let off = false;
     for (const { feature, bias, repeatability, luck, again } of this.#on.gaugings) {
@@ -84,11 +91,11 @@ export class Gauge implements Operation {
       parts.set(row, luck, again());
       const { nominal, tolerance } = feature.spec;
       if (tolerance !== undefined && Math.abs(reading - nominal) > tolerance) off = true;
-      if (this.#known) parts.set(row, feature.reading, reading);
-      for (const listener of this.readingListeners) listener(feature, reading, this.#known ? row : null);
+      if (known) parts.set(row, feature.reading, reading);
+      for (const listener of this.readingListeners) listener(feature, reading, known ? row : null);
     }
     for (const listener of this.judgementListeners) listener(off);
-    if (!this.#known && this.reader?.spec.unread === 'scrap') return this.#on.scrap;
+    if (!known && this.reader?.spec.unread === 'scrap') return this.#on.scrap;
     return off ? this.rejects(row) : this.#on.next;
   }
 }

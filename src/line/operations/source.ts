@@ -1,8 +1,8 @@
 import type { Calendar } from '../../kernel/calendar.ts';
 import type { Sampler } from '../../kernel/distributions/distribution.ts';
+import type { Machine, Operation } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
 import type { Place } from '../place.ts';
-import type { Operation, Station } from '../station.ts';
 import type { Stock } from '../stock.ts';
 import type { Tally } from '../tally.ts';
 
@@ -25,27 +25,27 @@ export class Source implements Operation {
     this.perPiece = perPiece;
   }
 
-  get ready(): boolean {
+  ready(): boolean {
     return this.on.stock.onHand > 0;
   }
 
-  begin(station: Station): boolean {
+  begin(machine: Machine): boolean {
     const { stock, cycle, calendar, parts, tally } = this.on;
     if (stock.onHand === 0) return false;
     const lot = stock.take();
-    station.cycle = cycle();
+    machine.cycle = cycle();
     tally.advance(calendar.now);
     tally.started += this.perPiece;
-    for (let i = 0; i < this.perPiece; i++) station.load[i] = parts.start(calendar.now);
-    station.loaded = this.perPiece;
-    this.shape(station, lot);
+    for (let i = 0; i < this.perPiece; i++) machine.load[i] = parts.start(calendar.now);
+    machine.loaded = this.perPiece;
+    this.shape(machine, lot);
     return true;
   }
 
-  finish(station: Station): void {
-    for (let i = 0; i < this.perPiece; i++) station.outlets[i] = this.on.next;
+  finish(machine: Machine): void {
+    for (let i = 0; i < this.perPiece; i++) machine.outlets[i] = this.on.next;
   }
 
-  /** What the operation makes of the parts on the station; `lot` is that of the piece. */
-  protected shape(_station: Station, _lot: number): void {}
+  /** What the operation makes of the parts on the machine; `lot` is that of the piece. */
+  protected shape(_machine: Machine, _lot: number): void {}
 }

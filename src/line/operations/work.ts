@@ -1,10 +1,9 @@
+import type { Machine, Operation } from '../machine.ts';
 import type { Place } from '../place.ts';
-import type { Operation, Station } from '../station.ts';
 import type { VisitTime } from '../visit-time.ts';
 
 /** An operation that takes time and leaves the part as it is. */
 export class Work implements Operation {
-  readonly ready: boolean = true;
   protected readonly time: VisitTime;
   protected readonly next: Place;
 
@@ -13,19 +12,23 @@ export class Work implements Operation {
     this.next = next;
   }
 
-  begin(station: Station): boolean {
-    const inbox = station.inbox!;
-    if (inbox.count === 0) return false;
-    const row = inbox.take(0);
-    station.load[0] = row;
-    station.loaded = 1;
-    station.cycle = this.time.of(row);
+  ready(): boolean {
     return true;
   }
 
-  finish(station: Station): void {
-    this.alter(station.load[0]!);
-    station.outlets[0] = this.next;
+  begin(machine: Machine): boolean {
+    const inbox = machine.inbox!;
+    if (inbox.count === 0) return false;
+    const row = inbox.take(0);
+    machine.load[0] = row;
+    machine.loaded = 1;
+    machine.cycle = this.time.of(row);
+    return true;
+  }
+
+  finish(machine: Machine): void {
+    this.alter(machine.load[0]!);
+    machine.outlets[0] = this.next;
   }
 
   /** What the operation does to the part. */

@@ -1,0 +1,86 @@
+import type { Actor, Calendar } from '../kernel/calendar.ts';
+import type { Sampler } from '../kernel/distributions/distribution.ts';
+import type { Client, Crew } from './crew.ts';
+import type { Machine } from './machine.ts';
+
+const FAIL = 0;
+const REPAIRED = 1;
+
+export interface BreakdownRules {
+  readonly life: Sampler;
+  readonly repair: Sampler;
+  /** Whether life runs only while the machine works, or by the clock. */
+  readonly counted: 'working' | 'clock';
+  /** What becomes of the interrupted cycle. */
+  readonly fate: number;
+  /** Who repairs it; null needs nobody. */
+  readonly crew: Crew | null;
+  readonly priority: number;
+}
+
+/** One way in which a machine breaks down, and is repaired as soon as one of the crew is there. */
+export class Breakdown implements Actor, Client {
+  readonly name: string;
+  readonly place: number;
+  readonly priority: number;
+  /** Worked seconds of the machine at which it fails; infinite while it is down or by the clock. */
+  dueAt = Number.POSITIVE_INFINITY;
+  readonly #machine: Machine;
+  readonly #calendar: Calendar;
+  readonly #me: number;
+  readonly #rules: BreakdownRules;
+  readonly #renewed: () => void;
+
+  /** @param renewed called when `dueAt` is set */
+  constructor(
+    name: string,
+    place: number,
+    machine: Machine,
+    calendar: Calendar,
+    rules: BreakdownRules,
+    renewed: () => void,
+  ) {
+    this.name = name;
+    this.place = place;
+    this.priority = rules.priority;
+    this.#machine = machine;
+    this.#calendar = calendar;
+    this.#me = calendar.enter(this);
+    this.#rules = rules;
+    this.#renewed = renewed;
+  }
+
+  /** Lets its life run anew. */
+  renew(): void {
+    const life = this.#rules.life();
+    if (this.#rules.counted === 'clock')
+      this.#calendar.schedule(this.#calendar.now + life, this.#me, FAIL, 0);
+    else {
+      this.dueAt = this.#machine.worked + life;
+      this.#renewed();
+    }
+  }
+
+  fail(): void {
+    const { crew, fate } = this.#rules;
+    this.#machine.stop(fate, crew === null);
+    if (crew) crew.call(this);
+    else this.#repair();
+  }
+
+  attended(): void {
+    this.#machine.attend();
+    this.#repair();
+  }
+
+  happen(code: number): void {
+    if (code === FAIL) return this.fail();
+    this.renew();
+    this.#rules.crew?.release(this);
+    this.#machine.resume();
+  }
+
+  #repair(): void {
+    this.#calendar.schedule(this.#calendar.now + this.#rules.repair(), this.#me, REPAIRED, 0);
+  }
+}

@@ -1,0 +1,45 @@
+import { samplerOf } from '../../kernel/distributions/index.ts';
+import type { Scenario } from '../../scenario/scenario.ts';
+import { Demand } from '../demand.ts';
+import { Feature } from '../features.ts';
+import { Line } from '../line.ts';
+import { refuseStandstill } from '../standstill.ts';
+import { Stock } from '../stock.ts';
+import { stationsInCircles } from './circles.ts';
+import { addCrews } from './crews.ts';
+import { equip } from './equip.ts';
+import { operationOf } from './operations.ts';
+import { Plan } from './plan.ts';
+import { addRoutes } from './routes.ts';
+import { addStation } from './stations.ts';
+
+/** Wires up the scenario's line for one seed, undisturbed and without a policy. */
+export function buildLine(scenario: Scenario, seed: number): Line {
+  const line = new Line(seed);
+  const { calendar, parts, streams, good, tally } = line;
+  const plan = new Plan(scenario, line);
+  for (const spec of scenario.stocks) line.stocks.set(spec.name, new Stock(spec, calendar, streams));
+  addCrews(plan);
+  for (const spec of scenario.stations) addStation(spec, plan);
+  if (scenario.demand) {
+    const between = samplerOf(scenario.demand.every, streams.of('demand/every'));
+    line.demand = new Demand(scenario.demand, between, calendar, good, tally);
+  }
+  addRoutes(plan);
+  const sheet = scenario.stations.find((spec) => spec.does === 'form')?.takes;
+  for (const spec of scenario.parts.flatMap((part) => part.features)) {
+    line.features.set(spec.name, new Feature(spec, parts, streams, line.stocks.get(sheet!) ?? null));
+  }
+  for (const spec of scenario.stations) {
+    const operation = operationOf(spec, plan);
+    for (const machine of plan.station(spec.name).machines) machine.operation = operation;
+  }
+  // Only now: a breakdown by the clock may not be entered before its station can work.
+  for (const spec of scenario.stations) equip(spec, plan);
+  const circles = stationsInCircles(scenario);
+  for (const [name, { machines }] of line.stations) {
+    if (!circles.has(name)) continue;
+    for (const machine of machines) machine.onBlocked = () => refuseStandstill(line, machine, calendar.now);
+  }
+  return line;
+}

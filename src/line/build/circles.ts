@@ -1,0 +1,22 @@
+import { routesOf } from '../../scenario/routes.ts';
+import type { Scenario } from '../../scenario/scenario.ts';
+
+/** The stations that a part may come to again, by any way a station or a policy can send it: only these can wait for each other in a circle. */
+export function stationsInCircles({ stations }: Scenario): ReadonlySet<string> {
+  const benches = stations.filter(({ does }) => does === 'rework').map(({ name }) => name);
+  const after = new Map(
+    stations.map((spec) => {
+      const rejects = spec.does === 'gauge' || spec.does === 'assemble' ? benches : [];
+      return [spec.name, [...routesOf(spec), ...rejects]];
+    }),
+  );
+  const comesBack = (name: string): boolean => {
+    const seen = new Set(after.get(name));
+    for (const reached of seen) {
+      if (reached === name) return true;
+      for (const next of after.get(reached) ?? []) seen.add(next);
+    }
+    return false;
+  };
+  return new Set([...after.keys()].filter(comesBack));
+}

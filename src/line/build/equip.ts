@@ -1,0 +1,81 @@
+import { samplerOf } from '../../kernel/distributions/index.ts';
+import type { StationSpec } from '../../scenario/stations.ts';
+import type { TaskSpec } from '../../scenario/tasks.ts';
+import { Breakdown } from '../breakdown.ts';
+import type { Crew } from '../crew.ts';
+import { Handling } from '../handling.ts';
+import { FATES, type Machine } from '../machine.ts';
+import { DOWN, SET_UP } from '../state.ts';
+import { Task } from '../task.ts';
+import { Upkeep } from '../upkeep.ts';
+import { WarmUp } from '../warm-up.ts';
+import { Wear } from '../wear.ts';
+import type { Plan } from './plan.ts';
+
+function crewOf(name: string | undefined, plan: Plan): Crew | null {
+  return name === undefined ? null : plan.line.crews.get(name)!;
+}
+
+/** Streams of one machine; those of the first are called after the station alone. */
+function drawsOf(spec: StationSpec, machine: Machine, plan: Plan) {
+  const own = machine.slot === 0 ? '' : `/${machine.slot + 1}`;
+  return (purpose: string) => plan.line.streams.of(`station/${spec.name}${own}/${purpose}`);
+}
+
+function addTasks(spec: StationSpec, machine: Machine, plan: Plan): void {
+  const draw = drawsOf(spec, machine, plan);
+  const task = (state: number, kind: string) => (it: TaskSpec) => {
+    const { cycles, every, counted } = it;
+    return new Task(it.name, plan.place(spec.name), machine, plan.line.calendar, {
+      counts: cycles === undefined ? counted! : 'cycles',
+      every: cycles === undefined ? samplerOf(every!, draw(`${kind}/${it.name}/every`)) : () => cycles,
+      takes: samplerOf(it.takes, draw(`${kind}/${it.name}/takes`)),
+      state,
+      crew: crewOf(it.crew, plan),
+      priority: it.priority,
+    });
+  };
+  const tasks = [
+    ...spec.maintenance.map(task(DOWN, 'maintenance')),
+    ...spec.setUps.map(task(SET_UP, 'set-up')),
+  ];
+  if (tasks.length > 0) machine.upkeep = new Upkeep(tasks);
+}
+
+function addBreakdowns(spec: StationSpec, machine: Machine, plan: Plan): void {
+  const draw = drawsOf(spec, machine, plan);
+  const wear = new Wear(machine);
+  machine.wear = wear;
+  for (const it of spec.breakdowns) {
+    const rules = {
+      life: samplerOf(it.every, draw(`breakdown/${it.name}/life`)),
+      repair: samplerOf(it.repair, draw(`breakdown/${it.name}/repair`)),
+      counted: it.counted,
+      fate: FATES[it.cycle],
+      crew: crewOf(it.crew, plan),
+      priority: it.priority,
+    };
+    const place = plan.place(spec.name);
+    const breakdown = new Breakdown(it.name, place, machine, plan.line.calendar, rules, () => wear.settle());
+    if (it.counted === 'working') wear.breakdowns.push(breakdown);
+    breakdown.renew();
+  }
+}
+
+/** Gives the machines of a station their breakdowns, set-ups, maintenance, warm-up and handling. */
+export function equip(spec: StationSpec, plan: Plan): void {
+  const { calendar } = plan.line;
+  for (const machine of plan.station(spec.name).machines) {
+    if (spec.breakdowns.length > 0) addBreakdowns(spec, machine, plan);
+    addTasks(spec, machine, plan);
+    if (spec.warmUp) {
+      const { after, takes } = spec.warmUp;
+      const draw = drawsOf(spec, machine, plan);
+      machine.warmUp = new WarmUp(machine, calendar, { after, takes: samplerOf(takes, draw('warm-up')) });
+    }
+    if (!spec.handling) continue;
+    const { by, load, unload, priority } = spec.handling;
+    const rules = { load, unload, crew: crewOf(by, plan), priority };
+    machine.handling = new Handling(plan.place(spec.name), machine, calendar, rules);
+  }
+}

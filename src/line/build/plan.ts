@@ -1,0 +1,36 @@
+import type { Scenario } from '../../scenario/scenario.ts';
+import { isSource, type StationSpec } from '../../scenario/stations.ts';
+import type { Line } from '../line.ts';
+import type { Place } from '../place.ts';
+import type { Station } from '../station.ts';
+
+/** What is needed while a line is built, and no longer. */
+export class Plan {
+  readonly scenario: Scenario;
+  readonly line: Line;
+  /** Column: 1 when the part's mark can be read. Without a marking station every part counts as marked. */
+  readonly marked: number;
+  /** Where the parts of each station go on to. */
+  readonly next = new Map<string, Place>();
+
+  constructor(scenario: Scenario, line: Line) {
+    this.scenario = scenario;
+    this.line = line;
+    this.marked = line.parts.column(scenario.stations.some(({ does }) => does === 'mark') ? 0 : 1);
+  }
+
+  station(name: string): Station {
+    return this.line.stations.get(name)!;
+  }
+
+  /** The station's number, by which crews know where it stands. */
+  place(name: string): number {
+    return this.scenario.stations.findIndex((spec) => spec.name === name);
+  }
+
+  /** Parts in one load of the station. */
+  loadOf(spec: StationSpec): number {
+    if (spec.does === 'form') return spec.perSheet;
+    return spec.does === 'work' && !isSource(spec) ? spec.batch : 1;
+  }
+}

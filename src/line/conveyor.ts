@@ -1,0 +1,67 @@
+import type { Actor, Calendar } from '../kernel/calendar.ts';
+import { Buffer } from './buffer.ts';
+import type { Consumer, Door } from './place.ts';
+
+const ARRIVE = 0;
+const OPEN = 1;
+
+/**
+ * A buffer that parts travel through: the station may take a part `transit` seconds after it entered. Parts enter
+ * at least `spacing` seconds apart and queue up at the end, so the belt holds as many as it has places.
+ */
+export class Conveyor extends Buffer implements Actor {
+  readonly name: string;
+  readonly #calendar: Calendar;
+  readonly #me: number;
+  readonly #transit: number;
+  readonly #spacing: number;
+  #travelling = 0;
+  #clearAt = 0;
+
+  constructor(
+    consumer: Consumer,
+    capacity: number,
+    calendar: Calendar,
+    { transit, spacing }: { readonly transit: number; readonly spacing: number },
+  ) {
+    super(consumer, capacity);
+    this.name = `conveyor to ${consumer.name}`;
+    this.#calendar = calendar;
+    this.#me = calendar.enter(this);
+    this.#transit = transit;
+    this.#spacing = spacing;
+  }
+
+  override get held(): number {
+    return this.count + this.#travelling;
+  }
+
+  override get open(): boolean {
+    return this.held < this.capacity && this.#calendar.now >= this.#clearAt;
+  }
+
+  override accept(row: number): boolean {
+    if (!this.open) return false;
+    const { now } = this.#calendar;
+    this.put(row, this.held);
+    this.#travelling++;
+    this.#calendar.schedule(now + this.#transit, this.#me, ARRIVE, 0);
+    if (this.#spacing > 0) {
+      this.#clearAt = now + this.#spacing;
+      this.#calendar.schedule(this.#clearAt, this.#me, OPEN, 0);
+    }
+    return true;
+  }
+
+  /** The belt moves on by itself while it is not full. */
+  override doors(): readonly Door[] | null {
+    return this.held < this.capacity ? null : [this];
+  }
+
+  happen(code: number): void {
+    if (code === OPEN) return this.freed();
+    this.#travelling--;
+    this.count++;
+    this.consumer.wake();
+  }
+}

@@ -1,0 +1,97 @@
+import type { Actor, Calendar } from '../kernel/calendar.ts';
+import type { Sampler } from '../kernel/distributions/distribution.ts';
+import type { DemandSpec } from '../scenario/demand.ts';
+import type { Place, Unloader } from './place.ts';
+import type { Tally } from './tally.ts';
+
+const ORDER = 0;
+const DUE = 1;
+
+/**
+ * Orders for good assemblies and the finished goods they are served from, whole orders first come first served.
+ * A part enters finished goods by leaving the line as good; while they are full, the line is blocked.
+ */
+export class Demand implements Actor, Place {
+  readonly name = 'demand';
+  /** Finished goods on hand. */
+  stock: number;
+  readonly atStart: number;
+  /** Good assemblies handed over to orders. */
+  handedOver = 0;
+  readonly #calendar: Calendar;
+  readonly #me: number;
+  readonly #spec: DemandSpec;
+  readonly #between: Sampler;
+  readonly #good: Place;
+  readonly #tally: Tally;
+  /** Numbers of the orders not served yet, oldest first. */
+  readonly #open = new Set<number>();
+  readonly #waiting: Unloader[] = [];
+  #orders = 0;
+  #since = 0;
+
+  constructor(spec: DemandSpec, between: Sampler, calendar: Calendar, good: Place, tally: Tally) {
+    this.#spec = spec;
+    this.#between = between;
+    this.#calendar = calendar;
+    this.#me = calendar.enter(this);
+    this.#good = good;
+    this.#tally = tally;
+    this.atStart = spec.finishedGoods.atStart;
+    this.stock = this.atStart;
+  }
+
+  /** The first order is on its way. */
+  open(): void {
+    this.#calendar.schedule(this.#calendar.now + this.#between(), this.#me, ORDER, 0);
+  }
+
+  accept(row: number): boolean {
+    if (this.stock >= this.#spec.finishedGoods.most) return false;
+    this.settle();
+    this.#good.accept(row);
+    this.stock++;
+    this.#serve();
+    return true;
+  }
+
+  wait(machine: Unloader): void {
+    if (!this.#waiting.includes(machine)) this.#waiting.push(machine);
+  }
+
+  /** The next order makes room. */
+  doors(): null {
+    return null;
+  }
+
+  happen(code: number, order: number): void {
+    if (code === DUE) {
+      this.#tally.ordersDue++;
+      if (!this.#open.has(order)) this.#tally.ordersOnTime++;
+      return;
+    }
+    this.#open.add(++this.#orders);
+    this.#calendar.schedule(this.#calendar.now + this.#spec.dueAfter, this.#me, DUE, this.#orders);
+    this.open();
+    this.#serve();
+    const { most } = this.#spec.finishedGoods;
+    while (this.#waiting.length > 0 && this.stock < most) this.#waiting.shift()!.unload();
+  }
+
+  /** Brings the integral of finished goods up to now. */
+  settle(): void {
+    const { now } = this.#calendar;
+    this.#tally.finishedGoodsSeconds += this.stock * (now - this.#since);
+    this.#since = now;
+  }
+
+  #serve(): void {
+    for (const order of this.#open) {
+      if (this.stock < this.#spec.pieces) return;
+      this.settle();
+      this.stock -= this.#spec.pieces;
+      this.handedOver += this.#spec.pieces;
+      this.#open.delete(order);
+    }
+  }
+}

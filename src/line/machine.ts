@@ -1,0 +1,424 @@
+import type { Actor, Calendar } from '../kernel/calendar.ts';
+import type { Buffer } from './buffer.ts';
+import type { Consumer, Place, Unloader } from './place.ts';
+import {
+  AWAITING_TECHNICIAN,
+  BLOCKED,
+  DOWN,
+  HELD,
+  OFF_SHIFT,
+  SET_UP,
+  STARVED,
+  STATES,
+  WORKING,
+} from './state.ts';
+
+const FINISH = 0;
+const WORN = 1;
+
+/** What a machine does to parts. */
+export interface Operation {
+  /** Whether the machine could start at once if it were handed a part. */
+  ready(machine: Machine): boolean;
+  /**
+   * Takes what one cycle needs, puts the parts on the machine (`load`, `loaded`) and sets `cycle` (s). Returns
+   * false, having taken nothing, when something is missing.
+   */
+  begin(machine: Machine): boolean;
+  /** The cycle is over: changes the parts and sets `outlets`. */
+  finish(machine: Machine): void;
+}
+
+/** What is done to an empty machine between cycles: the machine waits until it is told `prepared`. */
+export interface Upkeep {
+  due(): { start(): void } | null;
+}
+
+/** What a loaded machine may need before its cycle; it waits until it is told `warm`. */
+export interface Warming {
+  readonly isNeeded: boolean;
+  start(): void;
+}
+
+/** Puts loads on and takes them off; the machine waits until it is told `handledIn` or `handledOut`. */
+export interface LoadHandling {
+  /** Seconds of each; none where 0. */
+  readonly load: number;
+  readonly unload: number;
+  putOn(): void;
+  takeOff(): void;
+}
+
+/** What becomes of an interrupted cycle; of several interruptions the severest counts. */
+export const RESUMES = 0;
+export const RESTARTS = 1;
+export const SCRAPS = 2;
+export const FATES = { resumes: RESUMES, restarts: RESTARTS, scraps: SCRAPS } as const;
+
+/** Where a machine stands in its cycle. */
+const EMPTY = 0;
+/** Set up, maintained or warmed up: no cycle goes on. */
+const PREPARING = 1;
+const LOADING = 2;
+const CYCLE = 3;
+const UNLOADING = 4;
+const FINISHED = 5;
+
+/** What a machine is given besides its operation, all of it optional. */
+export interface Equipment {
+  /** The cycle takes this many times as long as designed. */
+  readonly slowness: number;
+  readonly whileDown: 'unloads' | 'nothing' | 'loads-and-unloads';
+  /** What becomes of the cycle under way when the shift ends; null finishes it. */
+  readonly atShiftEnd: number | null;
+}
+
+export const PLAIN: Equipment = { slowness: 1, whileDown: 'unloads', atShiftEnd: null };
+
+/**
+ * One machine of a station: takes a load, works on it, passes it on. Blocking after service: a finished part that
+ * has nowhere to go stays. While down it may still pass on what is finished and takes nothing new, unless its
+ * equipment says otherwise; while held it finishes its cycle and takes nothing new.
+ */
+export class Machine implements Actor, Consumer, Unloader {
+  readonly name: string;
+  /** Its number within the station, from 0. */
+  readonly slot: number;
+  /** Rows of the parts on the machine, and how many of them are still here (from `load[moved]` on). */
+  readonly load: Int32Array;
+  readonly outlets: Place[] = [];
+  /** Seconds spent in each state up to the last change, by state number. */
+  readonly seconds = new Float64Array(STATES.length);
+  state: number = STARVED;
+  /** Sum of the cycle times of all finished cycles, s. */
+  finishedSeconds = 0;
+  finishedCycles = 0;
+  /** Seconds of work done up to the last interruption or finish; what wears tools and machines. */
+  worked = 0;
+  /** When it last ended a cycle, s; it starts cold. */
+  lastWorked = Number.NEGATIVE_INFINITY;
+  loaded = 0;
+  /** Designed time of the present cycle, s. */
+  cycle = 0;
+  inbox: Buffer | null = null;
+  operation!: Operation;
+  scrap!: Place;
+  equipment: Equipment = PLAIN;
+  /** Set-ups and planned maintenance, done between cycles. */
+  upkeep: Upkeep | null = null;
+  warmUp: Warming | null = null;
+  handling: LoadHandling | null = null;
+  /** Breakdowns that count working time: lets the one that is due happen. */
+  wear: { fail(): void } | null = null;
+  /** Called when it is blocked, where the way of parts has a circle in which stations could wait for each other. */
+  onBlocked: ((machine: Machine) => void) | null = null;
+  readonly #calendar: Calendar;
+  readonly #me: number;
+  /** Worked seconds at which a breakdown falls due. */
+  #wornAt = Number.POSITIVE_INFINITY;
+  #since = 0;
+  #phase = EMPTY;
+  /** What it is doing while it prepares or is handled, by state number. */
+  #meanwhile = SET_UP;
+  #moved = 0;
+  #running = false;
+  #remaining = 0;
+  #segment = 0;
+  #stamp = 0;
+  #fate = RESUMES;
+  /** Reasons not to take a new load: stops, holds and being off shift, together. */
+  #barred = 0;
+  #stops = 0;
+  /** Stops that wait for a technician. */
+  #unattended = 0;
+  #holds = 0;
+  #off = false;
+
+  constructor(name: string, slot: number, calendar: Calendar, most: number) {
+    this.name = name;
+    this.slot = slot;
+    this.load = new Int32Array(most);
+    this.#calendar = calendar;
+    this.#me = calendar.enter(this);
+  }
+
+  happen(code: number, stamp: number): void {
+    if (stamp !== this.#stamp) return;
+    if (code === FINISH) this.#finish();
+    else this.wear!.fail();
+  }
+
+  get couldStart(): boolean {
+    return this.state === STARVED && this.operation.ready(this);
+  }
+
+  wake(): void {
+    if (this.state === STARVED || (this.#phase === EMPTY && this.#loadsNow())) this.begin();
+  }
+
+  /** Does what is due and then starts on the next load, if it may and can. The machine must be empty. */
+  begin(): void {
+    if (this.#barred > 0 && !this.#loadsNow()) return this.#show();
+    const task = this.upkeep?.due();
+    if (task) {
+      this.#phase = PREPARING;
+      return task.start();
+    }
+    if (!this.operation.begin(this)) {
+      this.#show();
+      // A buffer without places opens only now.
+      this.inbox?.freed();
+      return;
+    }
+    this.#moved = 0;
+    this.#remaining = this.cycle * this.equipment.slowness;
+    if (this.warmUp?.isNeeded) {
+      this.#phase = PREPARING;
+      this.warmUp.start();
+    } else this.#putOn();
+    this.inbox?.freed();
+  }
+
+  /** Passes on finished parts as far as there is room, then starts anew once empty. */
+  unload(): void {
+    // A machine that waited at several places is told by each of them.
+    if (this.#phase !== FINISHED) return;
+    if (this.#stops > 0 && this.equipment.whileDown === 'nothing') return;
+    while (this.#moved < this.loaded) {
+      const outlet = this.outlets[this.#moved]!;
+      if (!outlet.accept(this.load[this.#moved]!)) {
+        this.#show();
+        outlet.wait(this);
+        if (this.onBlocked !== null) this.onBlocked(this);
+        return;
+      }
+      this.#moved++;
+    }
+    this.#empty();
+  }
+
+  /** Parts on the machine now. */
+  get partsHere(): number {
+    return this.loaded - this.#moved;
+  }
+
+  /** The place that its next finished part is waiting to enter, and that part; undefined unless it is blocked. */
+  get blockedBy(): { readonly place: Place; readonly row: number } | undefined {
+    if (this.#phase !== FINISHED || this.#moved >= this.loaded) return undefined;
+    return { place: this.outlets[this.#moved]!, row: this.load[this.#moved]! };
+  }
+
+  /** Whether it is neither stopped nor off shift. */
+  get up(): boolean {
+    return this.#stops === 0 && !this.#off;
+  }
+
+  /**
+   * Stops the machine at once. Stops add up: it goes on after as many `resume` calls.
+   * @param fate what becomes of the cycle under way: RESUMES, RESTARTS or SCRAPS
+   * @param attended false while nobody works on it yet, until `attend`
+   */
+  stop(fate: number, attended = true): void {
+    this.#stops++;
+    this.#barred++;
+    if (!attended) this.#unattended++;
+    this.#interrupt(fate);
+  }
+
+  /** A technician has come to one of its stops. */
+  attend(): void {
+    this.#unattended--;
+    this.#show();
+  }
+
+  resume(): void {
+    this.#stops--;
+    this.#barred--;
+    if (this.#stops > 0) this.#show();
+    else this.#goOn();
+  }
+
+  /** Takes no new load until as many `release` calls. The cycle under way is finished. */
+  hold(): void {
+    this.#holds++;
+    this.#barred++;
+    this.#show();
+  }
+
+  release(): void {
+    this.#holds--;
+    this.#barred--;
+    if (this.#phase === EMPTY) this.begin();
+  }
+
+  goOffShift(): void {
+    this.#off = true;
+    this.#barred++;
+    const { atShiftEnd } = this.equipment;
+    if (atShiftEnd === null) this.#show();
+    else this.#interrupt(atShiftEnd);
+  }
+
+  comeOnShift(): void {
+    this.#off = false;
+    this.#barred--;
+    this.#goOn();
+  }
+
+  /** The next breakdown by working time falls due after so many worked seconds. */
+  wornAt(worked: number): void {
+    this.#wornAt = worked;
+  }
+
+  /** What is done to it between cycles, or by a handler around one, is shown as `state` from now on. */
+  meanwhile(state: number): void {
+    this.#meanwhile = state;
+    this.#show();
+  }
+
+  /** What was done to the empty machine is over. */
+  prepared(): void {
+    this.#phase = EMPTY;
+    this.begin();
+  }
+
+  /** The warm-up of a loaded machine is over. */
+  warm(): void {
+    this.#putOn();
+  }
+
+  /** The handler has put the load on. */
+  handledIn(): void {
+    this.#start();
+  }
+
+  /** The handler has taken the finished load off. */
+  handledOut(): void {
+    this.#phase = FINISHED;
+    this.unload();
+  }
+
+  /** Brings the seconds of the present state up to now. */
+  settle(): void {
+    const now = this.#calendar.now;
+    this.seconds[this.state]! += now - this.#since;
+    this.#since = now;
+  }
+
+  #putOn(): void {
+    if (this.handling === null || this.handling.load === 0) return this.#start();
+    this.#phase = LOADING;
+    this.handling.putOn();
+  }
+
+  /** Starts the cycle on the load, or leaves it to the end of what is in the way. */
+  #start(): void {
+    this.#phase = CYCLE;
+    this.#fate = RESUMES;
+    if (this.#barred > 0 && this.#paused()) this.#show();
+    else this.#work();
+  }
+
+  #work(): void {
+    this.#running = true;
+    const now = this.#calendar.now;
+    this.#segment = now;
+    if (this.state !== WORKING) this.#enter(WORKING);
+    const life = this.#wornAt - this.worked;
+    if (life < this.#remaining) {
+      // The clock has limited resolution, so the rest of a life may come out a hair below zero.
+      this.#calendar.schedule(now + Math.max(0, life), this.#me, WORN, this.#stamp);
+    } else this.#calendar.schedule(now + this.#remaining, this.#me, FINISH, this.#stamp);
+  }
+
+  #finish(): void {
+    this.worked += this.#remaining;
+    this.lastWorked = this.#calendar.now;
+    this.finishedSeconds += this.cycle * this.equipment.slowness;
+    this.finishedCycles++;
+    this.#running = false;
+    this.#phase = FINISHED;
+    this.#moved = 0;
+    this.operation.finish(this);
+    if (this.handling !== null && this.handling.unload > 0 && this.loaded > 0) {
+      this.#phase = UNLOADING;
+      this.handling.takeOff();
+    } else this.unload();
+  }
+
+  #empty(): void {
+    this.loaded = 0;
+    this.#moved = 0;
+    this.#phase = EMPTY;
+    this.begin();
+  }
+
+  /** Whether what is in the way halts a cycle, too. */
+  #paused(): boolean {
+    return this.#stops > 0 || (this.#off && this.equipment.atShiftEnd !== null);
+  }
+
+  /** Whether it takes a load although it is down. */
+  #loadsNow(): boolean {
+    return (
+      this.#stops > 0 && this.#holds === 0 && !this.#off && this.equipment.whileDown === 'loads-and-unloads'
+    );
+  }
+
+  #interrupt(fate: number): void {
+    if (this.#running) {
+      const worked = this.#calendar.now - this.#segment;
+      this.worked += worked;
+      // Stopped at the instant it would have finished, it may seem to have worked a hair too long.
+      this.#remaining = Math.max(0, this.#remaining - worked);
+      this.#stamp++;
+      this.#running = false;
+    }
+    if (this.#phase === CYCLE) this.#fate = Math.max(this.#fate, fate);
+    this.#show();
+  }
+
+  /** Something that was in the way is gone. */
+  #goOn(): void {
+    if (this.#phase === EMPTY) return this.begin();
+    if (this.#phase === FINISHED && this.equipment.whileDown === 'nothing') return this.unload();
+    if (this.#phase !== CYCLE || this.#running || this.#paused()) return this.#show();
+    const fate = this.#fate;
+    this.#fate = RESUMES;
+    if (fate === SCRAPS) {
+      for (let i = 0; i < this.loaded; i++) this.scrap.accept(this.load[i]!);
+      return this.#empty();
+    }
+    if (fate === RESTARTS) this.#remaining = this.cycle * this.equipment.slowness;
+    this.#work();
+  }
+
+  /** Enters the state that follows from what is going on. */
+  #show(): void {
+    const state = this.#doing();
+    if (state !== this.state) this.#enter(state);
+  }
+
+  #doing(): number {
+    const goesOn = this.#phase !== EMPTY && this.#phase !== FINISHED;
+    if (this.#off && (!goesOn || (this.#phase === CYCLE && !this.#running))) return OFF_SHIFT;
+    if (this.#stops > 0) return this.#unattended === this.#stops ? AWAITING_TECHNICIAN : DOWN;
+    switch (this.#phase) {
+      case CYCLE:
+        return WORKING;
+      case FINISHED:
+        return BLOCKED;
+      case EMPTY:
+        return this.#holds > 0 ? HELD : STARVED;
+      default:
+        return this.#meanwhile;
+    }
+  }
+
+  #enter(state: number): void {
+    const now = this.#calendar.now;
+    this.seconds[this.state]! += now - this.#since;
+    this.#since = now;
+    this.state = state;
+  }
+}
