@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { count, duration, entry, positiveDuration, word } from './fields.ts';
 import { MOST_COUNTED } from './limits.ts';
+import { secondsText } from './units.ts';
 
 /** What holds the parts in front of a station. */
 export interface BufferSpec {
@@ -22,8 +23,8 @@ const conveyor = entry({
   context.addIssue({
     code: 'custom',
     message:
-      `${places} parts that enter ${spacing} s apart take ${Number(needs.toPrecision(10))} s, but the first leaves after ` +
-      `${transit} s; lower "places" or "spacing", or lengthen "transit"`,
+      `${places} parts that enter ${secondsText(spacing)} apart take ${secondsText(needs)}, but the first leaves after ` +
+      `${secondsText(transit)}; lower "places" or "spacing", or lengthen "transit"`,
     path: ['spacing'],
   });
 });

@@ -3,6 +3,7 @@ import { duration, entry, positiveDuration, word } from './fields.ts';
 
 const HOUR = 3600;
 const DAY = 24 * HOUR;
+const WEEK = 7 * DAY;
 
 /** The days of the week, from the one a run starts on. */
 export const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
@@ -12,10 +13,47 @@ const pause = entry({
   lasts: positiveDuration,
 });
 
+type Say = (message: string, ...path: PropertyKey[]) => void;
+
+const sayIn =
+  (context: z.RefinementCtx): Say =>
+  (message, ...path) =>
+    context.addIssue({ code: 'custom', message, path });
+
+/** Clock times are written in several units and added in binary; a microsecond is no overlap. */
+const GRAIN = 1e-6;
+
+interface Shift {
+  readonly days: readonly (typeof DAYS)[number][];
+  readonly begins: number;
+  readonly lasts: number;
+  readonly breaks: readonly { readonly after: number; readonly lasts: number }[];
+}
+
+function checkBreaks({ lasts, breaks }: Shift, say: Say): void {
+  const inOrder = [...breaks.entries()].sort(([, a], [, b]) => a.after - b.after);
+  let over = 0;
+  let worked = lasts;
+  for (const [i, pause] of inOrder) {
+    if (pause.after + pause.lasts > lasts + GRAIN)
+      return say('this break ends after its shift; let it lie within', 'breaks', i);
+    if (pause.after < over - GRAIN)
+      return say('this break begins before another is over; make them one', 'breaks', i);
+    over = pause.after + pause.lasts;
+    worked -= pause.lasts;
+  }
+  if (worked <= GRAIN)
+    say('the breaks leave nothing of the shift; shorten them, or take the shift out', 'breaks');
+}
+
 const shift = entry({
   days: z
     .array(word(DAYS), { error: `expected a list of days out of ${DAYS.join(', ')}` })
     .min(1, { error: 'expected at least one day' })
+    .superRefine((given, context) => {
+      for (const [i, day] of given.entries())
+        if (given.indexOf(day) < i) sayIn(context)(`"${day}" is listed twice; keep one of the two`, i);
+    })
     .describe('the days it begins on'),
   begins: duration
     .refine((begins) => begins < DAY, { error: 'a day has 24 h; expected a time from midnight below that' })
@@ -27,13 +65,61 @@ const shift = entry({
     .array(pause, { error: 'expected a list of breaks' })
     .optional()
     .transform((given) => given ?? []),
-});
+}).superRefine((given, context) => checkBreaks(given, sayIn(context)));
+
+/** The shifts of one week in order, each with its place in the list; the first comes once more, a week later. */
+function weekOf(shifts: readonly Shift[]) {
+  const spans = shifts
+    .flatMap(({ days, begins, lasts }, i) =>
+      days.map((day) => {
+        const from = DAYS.indexOf(day) * DAY + begins;
+        return { i, day, from, to: from + lasts };
+      }),
+    )
+    .sort((a, b) => a.from - b.from);
+  const { from, to, ...first } = spans[0]!;
+  return [...spans, { ...first, from: from + WEEK, to: to + WEEK }];
+}
+
+function checkShifts(shifts: readonly Shift[], say: Say): void {
+  const told = new Set<number>();
+  const week = weekOf(shifts);
+  for (const [k, next] of week.entries()) {
+    const before = week[k - 1];
+    if (!before || before.to <= next.from + GRAIN) continue;
+    const i = Math.max(before.i, next.i);
+    if (told.has(i)) continue;
+    told.add(i);
+    say(
+      `shifts overlap: the one of ${before.day} is not over when the one of ${next.day} begins; shorten it, or let the other begin later`,
+      'shifts',
+      i,
+    );
+  }
+}
 
 const SHIFTS = 'expected a list with at least one shift; without a calendar a station always works';
 
 /** When a station or a crew works, week after week. A run starts on Monday at midnight. */
 export const calendar = entry({
   shifts: z.array(shift, { error: SHIFTS }).min(1, { error: SHIFTS }),
-});
+}).superRefine(({ shifts }, context) => checkShifts(shifts, sayIn(context)));
 
 export type CalendarSpec = z.output<typeof calendar> & { readonly name: string };
+
+/** The longest time in seconds without the end of a shift, breaks not minded; infinite when one follows the other. */
+export function longestStretch({ shifts }: Pick<CalendarSpec, 'shifts'>): number {
+  const week = weekOf(shifts);
+  // A stretch may run over the end of the week, so it is walked twice.
+  const twice = [
+    ...week.slice(0, -1),
+    ...week.slice(0, -1).map(({ from, to }) => ({ from: from + WEEK, to: to + WEEK })),
+  ];
+  let longest = 0;
+  let begun = twice[0]!.from;
+  for (const [k, { from, to }] of twice.entries()) {
+    if (k > 0 && from > twice[k - 1]!.to + GRAIN) begun = from;
+    longest = Math.max(longest, to - begun);
+  }
+  return longest > WEEK ? Number.POSITIVE_INFINITY : longest;
+}

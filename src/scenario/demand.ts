@@ -11,6 +11,14 @@ export const demand = entry({
     'at-start': count(0).default(0).describe('good assemblies in stock at the start'),
     most: count(1).describe('room for good assemblies; when it is full, the line is blocked'),
   }),
+}).superRefine(({ pieces, finishedGoods: { atStart, most } }, context) => {
+  const say = (message: string, ...path: string[]) => context.addIssue({ code: 'custom', message, path });
+  if (pieces > most)
+    say(
+      `an order of ${pieces} can never be served from at most ${most} finished goods; raise "most"`,
+      'pieces',
+    );
+  if (atStart > most) say(`"at-start" is more than there is room for, ${most}`, 'finished-goods', 'at-start');
 });
 
 export type DemandSpec = z.output<typeof demand>;

@@ -3,7 +3,8 @@ import type { Finding, Path } from './problem.ts';
 
 type Issue = z.core.$ZodIssue;
 
-function valueAt(raw: unknown, path: Path): unknown {
+/** What stands at a place of the raw file; undefined where there is nothing. */
+export function valueAt(raw: unknown, path: Path): unknown {
   return path.reduce<unknown>((value, key) => (value as Record<PropertyKey, unknown> | null)?.[key], raw);
 }
 
@@ -81,7 +82,7 @@ export function withoutFaulty(raw: unknown, found: readonly Finding[]): Sound {
     const [section, name, place] = (key === undefined ? path : [...path, key]).map(String);
     const entries = section === undefined ? undefined : copy[section];
     if (section === undefined) continue;
-    if (name === undefined || !isMapping(entries)) {
+    if (name === undefined || !isMapping(entries) || section === 'demand') {
       if (!Object.hasOwn(STAND_INS, section)) delete copy[section];
       else copy[section] = STAND_INS[section];
     } else if (section === 'run') copy.run = STAND_INS.run;

@@ -1,4 +1,4 @@
-import { findings, withoutFaulty } from './findings.ts';
+import { findings, valueAt, withoutFaulty } from './findings.ts';
 import { locate, type Problem, ScenarioError } from './problem.ts';
 import type { Names } from './references/checker.ts';
 import { crossReferences } from './references/references.ts';
@@ -20,9 +20,12 @@ function namesIn(raw: Record<string, unknown>, places: Names['places']): Names {
     stock: keysOf(raw.stock),
     parts: keysOf(raw.parts),
     stations: stations.map(([name]) => name),
+    crew: keysOf(raw.crew),
+    calendars: keysOf(raw.calendars),
     features: entriesOf(raw.parts).flatMap(([, part]) => keysOf(under(part, 'features'))),
     settings: stations.flatMap(([, station]) => keysOf(under(station, 'settings'))),
     next: new Map(stations.map(([name, station]) => [name, under(station, 'to')])),
+    given: (path) => valueAt(raw, path) !== undefined,
     places,
   };
 }

@@ -65,3 +65,6 @@ export function readRatio(text: string): Ratio | undefined {
   const per = cut > 0 ? unit(text.slice(cut + 1).trim()) : undefined;
   return of && per && { value: of.value / per.factor, of: of.dimension, per: per.dimension };
 }
+
+/** Seconds for a message, without the digits that binary arithmetic adds. */
+export const secondsText = (seconds: number): string => `${Number(seconds.toPrecision(9))} s`;

@@ -1,7 +1,6 @@
 import { routesOf } from '../routes.ts';
 import { isSource, type StationSpec } from '../stations.ts';
 import type { Checker } from './checker.ts';
-import { Ways } from './ways.ts';
 
 /** Where parts may go from a station besides `to`, and where a policy may send them. */
 function rejectsOf(station: StationSpec): string[] {
@@ -24,7 +23,8 @@ function checkSources(check: Checker): void {
 }
 
 /** What a station needs of a part is made on the way to it, not only after. */
-function checkOrder(check: Checker, ways: Ways): void {
+function checkOrder(check: Checker): void {
+  const { ways } = check;
   const makers = new Map(
     (check.raw.parts ?? []).flatMap((part) => part.features.map(({ name, madeAt }) => [name, madeAt])),
   );
@@ -53,7 +53,8 @@ function checkOrder(check: Checker, ways: Ways): void {
 }
 
 /** Stations that parts never get out of. Returns whether there are any. */
-function checkWayOut(check: Checker, ways: Ways): boolean {
+function checkWayOut(check: Checker): boolean {
+  const { ways } = check;
   const told = new Set<string>();
   for (const { name } of check.raw.stations) {
     if (told.has(name) || ways.lead(name, 'good')) continue;
@@ -104,8 +105,7 @@ export function checkFlow(check: Checker): void {
     }
   }
   checkSources(check);
-  const ways = new Ways(stations);
-  if (!checkWayOut(check, ways)) checkOrder(check, ways);
+  if (!checkWayOut(check)) checkOrder(check);
   if (stations.length === 0) check.say(['stations'], 'a line needs at least one station');
   if (policies.length === 0) check.say(['policies'], 'expected at least one policy, such as "carry on: []"');
 }

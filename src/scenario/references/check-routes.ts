@@ -35,3 +35,22 @@ export function checkRoutes(check: Checker, name: string): void {
     }
   }
 }
+
+/** Whether every way is taken where the first with room is. The scenario must be whole. */
+export function checkPriorities(check: Checker): void {
+  const { raw, stations } = check;
+  for (const { name, to } of raw.stations) {
+    if (to.by !== 'priority') continue;
+    const i = to.routes.findIndex(({ to: word }) => {
+      const next = stations.get(word);
+      return next
+        ? 'buffer' in next && next.buffer?.places === Number.POSITIVE_INFINITY
+        : raw.demand === undefined;
+    });
+    if (i < 0 || i === to.routes.length - 1) continue;
+    check.say(
+      ['stations', name, 'to', 'routes', i],
+      `"${to.routes[i]!.to}" always has room, so no part takes a way listed after it; list it last`,
+    );
+  }
+}

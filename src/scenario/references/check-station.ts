@@ -1,16 +1,40 @@
-import type { StationSpec } from '../stations.ts';
+import type { Path } from '../problem.ts';
+import type { SpecOf, StationSpec } from '../stations.ts';
 import { checkAssembly } from './check-assembly.ts';
+import { checkBreakdowns } from './check-breakdowns.ts';
+import { checkHours } from './check-calendars.ts';
+import { checkCalls } from './check-calls.ts';
 import type { Checker } from './checker.ts';
 
 const RESERVED = ['good', 'scrap', 'pass'];
+
+/** A batch waits in front of the station until it is complete, so it must have room there. */
+function checkBatch(check: Checker, { batch, buffer, takes }: SpecOf<'work'>, path: Path): void {
+  if (batch === 1) return;
+  if (takes !== undefined) {
+    check.say(
+      [...path, 'batch'],
+      'a batch gathers in a buffer, and a station that takes from stock has none in front',
+    );
+  } else if (buffer !== undefined && batch > buffer.places) {
+    check.say(
+      [...path, 'batch'],
+      `${batch} parts never gather in a buffer of ${buffer.places}; make the batch smaller, or the buffer larger`,
+    );
+  }
+}
 
 /** What a station says of others. */
 export function checkStation(check: Checker, station: StationSpec): void {
   const path = ['stations', station.name];
   if (RESERVED.includes(station.name))
     check.say(path, `"${station.name}" has a meaning of its own; give the station another name`);
+  checkCalls(check, station);
+  checkHours(check, station);
+  checkBreakdowns(check, station);
   switch (station.does) {
     case 'work':
+      checkBatch(check, station, path);
       if (station.takes !== undefined) {
         check.known([...path, 'takes'], station.takes, check.names.stock, 'stock');
         if (station.buffer !== undefined)

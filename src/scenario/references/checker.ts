@@ -4,6 +4,7 @@ import type { Finding, Path } from '../problem.ts';
 import type { schema } from '../schema.ts';
 import type { StationSpec } from '../stations.ts';
 import type { Dimension } from '../units.ts';
+import { Ways } from './ways.ts';
 
 /** A scenario as the schema gives it, perhaps with its faulty entries left out. */
 export type Raw = z.output<typeof schema>;
@@ -13,11 +14,15 @@ export interface Names {
   readonly stock: readonly string[];
   readonly parts: readonly string[];
   readonly stations: readonly string[];
+  readonly crew: readonly string[];
+  readonly calendars: readonly string[];
   /** Of the part, and of the forming stations. */
   readonly features: readonly string[];
   readonly settings: readonly string[];
   /** What each station says under `to`. */
   readonly next: ReadonlyMap<string, unknown>;
+  /** Whether the file itself has something there, so that it is no default. */
+  readonly given: (path: Path) => boolean;
   /** By policy, the places in the file of the responses given here; without an entry, all are given. */
   readonly places: ReadonlyMap<string, readonly number[]>;
 }
@@ -28,6 +33,7 @@ export class Checker {
   readonly raw: Raw;
   readonly names: Names;
   readonly stations: ReadonlyMap<string, StationSpec>;
+  readonly ways: Ways;
   /** Where each forming setting belongs. */
   readonly settings: Map<string, { dimension: Dimension; station: string }>;
 
@@ -35,6 +41,7 @@ export class Checker {
     this.raw = raw;
     this.names = names;
     this.stations = new Map(raw.stations.map((station) => [station.name, station]));
+    this.ways = new Ways(raw.stations);
     this.settings = new Map();
     for (const station of raw.stations) {
       if (station.does !== 'form') continue;

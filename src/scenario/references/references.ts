@@ -1,9 +1,12 @@
 import type { Finding } from '../problem.ts';
+import { checkCalendarUse } from './check-calendars.ts';
+import { checkCarrier, checkCirculation } from './check-carriers.ts';
+import { checkCrew, checkCrewUse } from './check-crew.ts';
 import { checkDisturbance } from './check-disturbance.ts';
 import { checkFeatures } from './check-features.ts';
 import { checkFlow } from './check-flow.ts';
 import { checkResponse } from './check-response.ts';
-import { checkRoutes } from './check-routes.ts';
+import { checkPriorities, checkRoutes } from './check-routes.ts';
 import { checkStation } from './check-station.ts';
 import { Checker, type Names, type Raw } from './checker.ts';
 
@@ -15,6 +18,8 @@ export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding
   const check = new Checker(raw, names);
   for (const station of raw.stations) checkStation(check, station);
   for (const name of names.next.keys()) checkRoutes(check, name);
+  for (const crew of raw.crew) checkCrew(check, crew);
+  for (const carrier of raw.carriers) checkCarrier(check, carrier);
   checkFeatures(check);
   for (const it of raw.disturbances ?? []) checkDisturbance(check, it);
   for (const { name, responses } of raw.policies) {
@@ -32,7 +37,13 @@ export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding
       retuned.add(response.setting);
     }
   }
-  // With a wrong name on the way, the flow is not what it was meant to be.
-  if (whole && check.found.length === 0) checkFlow(check);
+  // With a wrong name on the way, neither the flow nor the use of things is what it was meant to be.
+  if (whole && check.found.length === 0) {
+    checkFlow(check);
+    checkPriorities(check);
+    checkCirculation(check);
+    checkCrewUse(check);
+    checkCalendarUse(check);
+  }
   return check.found;
 }

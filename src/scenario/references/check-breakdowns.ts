@@ -1,0 +1,18 @@
+import type { StationSpec } from '../stations.ts';
+import { secondsText } from '../units.ts';
+import { leastOf, mostOf } from './bounds.ts';
+import type { Checker } from './checker.ts';
+
+/** Whether a cycle that must start anew after a breakdown ever gets to its end. */
+export function checkBreakdowns(check: Checker, station: StationSpec): void {
+  const shortest = leastOf(station.cycle) / station.speed;
+  for (const { name, every, cycle } of station.breakdowns) {
+    const latest = mostOf(every);
+    if (cycle === 'resumes' || latest >= shortest) continue;
+    check.say(
+      ['stations', station.name, 'breakdowns', name, 'cycle'],
+      `it breaks down after ${secondsText(latest)} at the latest, but the shortest cycle takes ${secondsText(shortest)}: ` +
+        'no cycle would ever end; let it resume, or let "every" be longer',
+    );
+  }
+}
