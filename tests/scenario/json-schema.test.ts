@@ -3,6 +3,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { jsonSchema } from '../../src/scenario/json-schema.ts';
+import { FLOW } from './flow-sample.ts';
 import { changed, SOUND } from './sample.ts';
 
 const folder = new URL('../../scenarios/', import.meta.url);
@@ -41,8 +42,8 @@ describe('jsonSchema', () => {
     expect(validates.errors).toBeNull();
   });
 
-  it('takes a scenario with every kind of entry', () => {
-    validates(parse(SOUND));
+  it.each([SOUND, FLOW])('takes the scenarios with every kind of entry', (text) => {
+    validates(parse(text));
     expect(validates.errors).toBeNull();
   });
 
@@ -58,6 +59,16 @@ describe('jsonSchema', () => {
     ['another version', 'mendline: 1', 'mendline: 2'],
   ])('refuses %s', (_, from, to) => {
     expect(validates(parse(changed(from, to)))).toBe(false);
+  });
+
+  it.each([
+    ['a name for a list of days', 'days: [sat]', 'days: sat'],
+    ['a crew of nobody', 'number: 2,', 'number: 0,'],
+    ['an unknown way of choosing a route', 'by: state', 'by: luck'],
+    ['a single breakdown without a name', '    breakdowns:\n', '    breakdown:\n'],
+    ['a cycle of arrivals', 'does: arrive\n    every', 'does: arrive\n    cycle'],
+  ])('refuses %s', (_, from, to) => {
+    expect(validates(parse(changed(from, to, FLOW)))).toBe(false);
   });
 
   it('takes both letters that look like a micro sign', () => {

@@ -1,14 +1,5 @@
 import { describe, it } from 'vitest';
-import { changed, expectRefused, SOUND } from './sample.ts';
-
-/** What is changed in the sound scenario, with a mark before each place to be told, and the message there. */
-type Case = readonly [from: string, to: string, ...messages: string[]];
-
-function refuses(cases: readonly Case[]): void {
-  it.each(cases)('%j written as %j is refused there', (from, to, ...messages) => {
-    expectRefused(changed(from, to), ...messages);
-  });
-}
+import { changed, expectRefused, refuses, SOUND } from './sample.ts';
 
 describe('a station', () => {
   refuses([
@@ -59,7 +50,7 @@ describe('a station', () => {
     [
       'cycle: 3 s, to: good }',
       'cycle: 3 s, to: good }\n  side: ¤{ does: work, buffer: 9, cycle: 3 s, to: good }',
-      'nothing feeds "side": no station passes parts to it, and it takes no stock',
+      'nothing feeds "side": no station passes parts to it, and it is no source',
     ],
     ['to: packing', 'to: ¤scrap', '"scrap" is no station'],
   ]);

@@ -1,4 +1,4 @@
-import { expect } from 'vitest';
+import { expect, it } from 'vitest';
 import { parseScenario } from '../../src/scenario/parse.ts';
 import { type Problem, ScenarioError } from '../../src/scenario/problem.ts';
 
@@ -139,4 +139,14 @@ export function expectRefused(text: string, ...messages: (string | RegExp)[]): v
     expect(found[i]!.message).toEqual(matcher);
   }
   expect(found.length).toBe(messages.length);
+}
+
+/** What is changed in a sound scenario, with a mark before each place to be told, and the message there. */
+type Case = readonly [from: string, to: string, ...messages: string[]];
+
+/** One test a case, by default in SOUND. */
+export function refuses(cases: readonly Case[], text = SOUND): void {
+  it.each(cases)('%j written as %j is refused there', (from, to, ...messages) => {
+    expectRefused(changed(from, to, text), ...messages);
+  });
 }
