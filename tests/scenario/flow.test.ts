@@ -193,7 +193,11 @@ describe('sound besides', () => {
       'cycle: 7 s, to: { by: share, routes: { left oven: 10 %, packing: 90 % } }',
     ],
     ['good among the ways', 'routes: [packing, cooling]', 'routes: [packing, good, cooling]'],
-    ['a belt that is just as quick as its spacing allows', '{ places: 8, transit: 40 s }', '{ places: 6, transit: 1 ms, spacing: 0.2 ms }'],
+    [
+      'a belt that is just as quick as its spacing allows',
+      '{ places: 8, transit: 40 s }',
+      '{ places: 6, transit: 1 ms, spacing: 0.2 ms }',
+    ],
     ['a shift of a whole day', 'begins: 22 h, lasts: 6 h', 'begins: 0 h, lasts: 24 h'],
     [
       'a shift over the end of the week',
