@@ -55,9 +55,10 @@ function checkOrder(check: Checker): void {
 /** Stations that parts never get out of. Returns whether there are any. */
 function checkWayOut(check: Checker): boolean {
   const { ways } = check;
+  const out = ways.leadingTo('good');
   const told = new Set<string>();
   for (const { name } of check.raw.stations) {
-    if (told.has(name) || ways.lead(name, 'good')) continue;
+    if (told.has(name) || out.has(name)) continue;
     const round = ways.beyond(name);
     // Of what leads into a circle, the circle is told, not the way to it.
     if (!round.every((other) => ways.lead(other, name))) continue;

@@ -20,14 +20,15 @@ export function checkRoutes(check: Checker, name: string): void {
     if (/^$|^[\d\s]/.test(word) && !check.stations.has(name)) continue;
     const path = ['stations', name, ...within];
     if (word === name) {
-      check.say(path, 'a station cannot pass its parts to itself');
+      check.sayOf(path, word, 'a station cannot pass its parts to itself');
       continue;
     }
     if (!check.known(path, word, ['good', ...check.names.stations], 'station (or "good")')) continue;
     const next = check.stations.get(word);
     if (next && isSource(next)) {
-      check.say(
+      check.sayOf(
         path,
+        word,
         next.does === 'arrive'
           ? `parts come to "${word}" from outside, so no station can feed it`
           : `"${word}" takes from stock, so no station can feed it`,

@@ -69,12 +69,15 @@ export class Checker {
   /** Says so unless `word` is known; `what` names its kind. */
   known(path: Path, word: string, list: readonly string[], what: string): boolean {
     if (list.includes(word)) return true;
-    const message = `"${word}" is no ${what}${suggestion(word, list)}`;
-    // A name that stands as a key is pointed at itself, not at its value.
+    this.sayOf(path, word, `"${word}" is no ${what}${suggestion(word, list)}`);
+    return false;
+  }
+
+  /** Says something of the word at `path`. A name that stands as a key is pointed at itself, not at its value. */
+  sayOf(path: Path, word: string, message: string): void {
     this.found.push(
       path.at(-1) === word ? { path: path.slice(0, -1), key: word, message } : { path, message },
     );
-    return false;
   }
 
   /** Says so unless `word` names a station that does one of `does`. A station with problems of its own passes. */

@@ -4,7 +4,6 @@ import type { StationSpec } from '../stations.ts';
 /** The ways of the parts from station to station, by the routes alone: where a line passes what it does not reject. */
 export class Ways {
   private readonly next: ReadonlyMap<string, readonly string[]>;
-  private readonly from = new Map<string, ReadonlyMap<string, string>>();
 
   constructor(stations: readonly StationSpec[]) {
     this.next = new Map(stations.map((station) => [station.name, routesOf(station)]));
@@ -12,8 +11,6 @@ export class Ways {
 
   /** What parts come to after `name` with the place each was first reached from, the nearest first; "good" too. */
   private after(name: string): ReadonlyMap<string, string> {
-    const known = this.from.get(name);
-    if (known) return known;
     const reached = new Map<string, string>();
     const queue = [name];
     for (const at of queue) {
@@ -23,7 +20,6 @@ export class Ways {
         if (to !== name) queue.push(to);
       }
     }
-    this.from.set(name, reached);
     return reached;
   }
 
@@ -44,5 +40,27 @@ export class Ways {
     do way.unshift(reached.get(way[0]!)!);
     while (way[0] !== from);
     return way;
+  }
+
+  /** Every station from which some way leads to `to`. */
+  leadingTo(to: string): ReadonlySet<string> {
+    const before = new Map<string, string[]>();
+    for (const [name, next] of this.next) {
+      for (const one of next) {
+        const known = before.get(one);
+        if (known) known.push(name);
+        else before.set(one, [name]);
+      }
+    }
+    const leading = new Set<string>();
+    const queue = [to];
+    for (const at of queue) {
+      for (const name of before.get(at) ?? []) {
+        if (leading.has(name)) continue;
+        leading.add(name);
+        queue.push(name);
+      }
+    }
+    return leading;
   }
 }
