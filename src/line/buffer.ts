@@ -12,6 +12,7 @@ export class Buffer implements Place {
   #rows = new Int32Array(16);
   #head = 0;
   readonly #waiting: Unloader[] = [];
+  readonly #doors: readonly Door[] = [this];
 
   constructor(consumer: Consumer, capacity: number) {
     this.consumer = consumer;
@@ -43,7 +44,7 @@ export class Buffer implements Place {
   }
 
   doors(): readonly Door[] | null {
-    return [this];
+    return this.#doors;
   }
 
   /** The part at place `i`, 0 being the oldest. */

@@ -1,6 +1,6 @@
 import type { Actor, Calendar } from '../kernel/calendar.ts';
 import type { Buffer } from './buffer.ts';
-import type { Consumer, Place, Unloader } from './place.ts';
+import type { Consumer, Place, Unloader, Waiter } from './place.ts';
 import {
   AWAITING_TECHNICIAN,
   BLOCKED,
@@ -80,8 +80,10 @@ export const PLAIN: Equipment = { slowness: 1, whileDown: 'unloads', atShiftEnd:
  * has nowhere to go stays. While down it may still pass on what is finished and takes nothing new, unless its
  * equipment says otherwise; while held it finishes its cycle and takes nothing new.
  */
-export class Machine implements Actor, Consumer, Unloader {
+export class Machine implements Actor, Consumer, Unloader, Waiter {
   readonly name: string;
+  /** Itself: what asks for the machines of a station may ask a single one. */
+  readonly machines: readonly Machine[] = [this];
   /** Its number within the station, from 0. */
   readonly slot: number;
   /** Rows of the parts on the machine, and how many of them are still here (from `load[moved]` on). */
@@ -202,10 +204,12 @@ export class Machine implements Actor, Consumer, Unloader {
     return this.loaded - this.#moved;
   }
 
-  /** The place that its next finished part is waiting to enter, and that part; undefined unless it is blocked. */
-  get blockedBy(): { readonly place: Place; readonly row: number } | undefined {
-    if (this.#phase !== FINISHED || this.#moved >= this.loaded) return undefined;
-    return { place: this.outlets[this.#moved]!, row: this.load[this.#moved]! };
+  get blockedAt(): Place | null {
+    return this.#phase === FINISHED && this.#moved < this.loaded ? this.outlets[this.#moved]! : null;
+  }
+
+  get blockedRow(): number {
+    return this.load[this.#moved]!;
   }
 
   /** Whether it is neither stopped nor off shift. */

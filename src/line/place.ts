@@ -2,7 +2,7 @@
 export interface Door {
   readonly open: boolean;
   /** The station behind. */
-  readonly consumer: { readonly name: string };
+  readonly consumer: Consumer;
 }
 
 /** Where a finished part may go: a buffer, a way out, or a choice among them. */
@@ -20,9 +20,18 @@ export interface Unloader {
   unload(): void;
 }
 
+/** A machine that may be blocked: where its next finished part wants to go, null while it is not blocked. */
+export interface Waiter {
+  readonly name: string;
+  readonly blockedAt: Place | null;
+  /** The row of that part. */
+  readonly blockedRow: number;
+}
+
 /** Draws parts from a buffer: a machine, or a station of several. */
 export interface Consumer {
   readonly name: string;
+  readonly machines: readonly Waiter[];
   /** Whether a part handed over now would be started on at once. */
   readonly couldStart: boolean;
   /** Something it may have waited for has come. */

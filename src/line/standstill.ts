@@ -1,5 +1,4 @@
-import type { Line } from './line.ts';
-import type { Machine } from './machine.ts';
+import type { Door, Waiter } from './place.ts';
 
 /** Stations wait for each other in a circle: nothing among them will ever move again. */
 export class StandstillError extends Error {
@@ -17,12 +16,24 @@ export class StandstillError extends Error {
   }
 }
 
-/** The stations behind the doors that a blocked machine waits at; null when a door will open by itself. */
-function waitedFor(machine: Machine): readonly string[] | null {
-  const blocked = machine.blockedBy;
-  const doors = blocked?.place.doors(blocked.row);
-  if (!doors || doors.some((door) => door.open)) return null;
-  return [...new Set(doors.map((door) => door.consumer.name))];
+/** The doors of which one must open for a blocked machine to go on; null when one will open without its help. */
+function shutDoors(machine: Waiter): readonly Door[] | null {
+  const doors = machine.blockedAt?.doors(machine.blockedRow);
+  return !doors || doors.some((door) => door.open) ? null : doors;
+}
+
+/** The plain case, without any list: one machine waits for one other, and so on to one that is not blocked. */
+function endsFreely(first: Waiter): boolean {
+  let at = first;
+  for (;;) {
+    const doors = at.blockedAt?.doors(at.blockedRow);
+    if (!doors) return true;
+    const door = doors[0]!;
+    if (doors.length > 1 || door.consumer.machines.length > 1) return false;
+    if (door.open) return true;
+    at = door.consumer.machines[0]!;
+    if (at === first) return false;
+  }
 }
 
 /**
@@ -32,26 +43,30 @@ function waitedFor(machine: Machine): readonly string[] | null {
  * @param now present time, s
  * @throws StandstillError
  */
-export function refuseStandstill(line: Line, first: Machine, now: number): void {
-  const waits = new Map<Machine, readonly string[]>([[first, []]]);
+export function refuseStandstill(first: Waiter, now: number): void {
+  if (endsFreely(first)) return;
+  const waits = new Map<Waiter, readonly Door[]>([[first, []]]);
   for (const [machine] of waits) {
-    const behind = waitedFor(machine);
-    if (!behind) return;
-    waits.set(machine, behind);
-    for (const name of behind) {
-      for (const other of line.stations.get(name)!.machines) if (!waits.has(other)) waits.set(other, []);
+    const doors = shutDoors(machine);
+    if (!doors) return;
+    waits.set(machine, doors);
+    for (const { consumer } of doors) {
+      for (const other of consumer.machines) if (!waits.has(other)) waits.set(other, []);
     }
   }
   // Of all that stand still, tell of those that this one waits for and that wait for it: the knot itself.
-  const chain: Machine[] = [];
+  const chain: Waiter[] = [];
   let at = first;
   while (!chain.includes(at)) {
     chain.push(at);
-    at = line.stations.get(waits.get(at)![0]!)!.machines[0]!;
+    at = waits.get(at)![0]!.consumer.machines[0]!;
   }
   const knot = chain.slice(chain.indexOf(at));
   throw new StandstillError(
-    knot.map((machine) => ({ who: machine.name, forRoomAt: waits.get(machine)! })),
+    knot.map((machine) => ({
+      who: machine.name,
+      forRoomAt: [...new Set(waits.get(machine)!.map((door) => door.consumer.name))],
+    })),
     now,
   );
 }

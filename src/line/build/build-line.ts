@@ -37,9 +37,9 @@ export function buildLine(scenario: Scenario, seed: number): Line {
   // Only now: a breakdown by the clock may not be entered before its station can work.
   for (const spec of scenario.stations) equip(spec, plan);
   const circles = stationsInCircles(scenario);
-  for (const [name, { machines }] of line.stations) {
-    if (!circles.has(name)) continue;
-    for (const machine of machines) machine.onBlocked = () => refuseStandstill(line, machine, calendar.now);
+  for (const name of circles) {
+    const { machines } = line.stations.get(name)!;
+    for (const machine of machines) machine.onBlocked = () => refuseStandstill(machine, calendar.now);
   }
   return line;
 }
