@@ -6,7 +6,7 @@ const DAY = 24 * HOUR;
 const WEEK = 7 * DAY;
 
 /** The days of the week, from the one a run starts on. */
-export const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
+const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
 
 const pause = entry({
   after: duration.describe('time from the beginning of the shift'),
@@ -107,19 +107,22 @@ export const calendar = entry({
 
 export type CalendarSpec = z.output<typeof calendar> & { readonly name: string };
 
-/** The longest time in seconds without the end of a shift, breaks not minded; infinite when one follows the other. */
+/** The longest time in seconds without a break or the end of work; infinite when neither ever comes. */
 export function longestStretch({ shifts }: Pick<CalendarSpec, 'shifts'>): number {
-  const week = weekOf(shifts);
-  // A stretch may run over the end of the week, so it is walked twice.
-  const twice = [
-    ...week.slice(0, -1),
-    ...week.slice(0, -1).map(({ from, to }) => ({ from: from + WEEK, to: to + WEEK })),
-  ];
+  const week = weekOf(shifts).slice(0, -1);
+  const pieces = week.flatMap(({ i, from, to }) => {
+    const breaks = [...shifts[i]!.breaks].sort((a, b) => a.after - b.after);
+    const begins = [from, ...breaks.map(({ after, lasts }) => from + after + lasts)];
+    const ends = [...breaks.map(({ after }) => from + after), to];
+    return begins.map((begin, k) => ({ begin, end: ends[k]! })).filter(({ begin, end }) => end > begin);
+  });
+  // A stretch may run over the end of the week, so the week is walked twice.
+  const twice = [...pieces, ...pieces.map(({ begin, end }) => ({ begin: begin + WEEK, end: end + WEEK }))];
   let longest = 0;
-  let begun = twice[0]!.from;
-  for (const [k, { from, to }] of twice.entries()) {
-    if (k > 0 && from > twice[k - 1]!.to + GRAIN) begun = from;
-    longest = Math.max(longest, to - begun);
+  let since = twice[0]!.begin;
+  for (const [k, { begin, end }] of twice.entries()) {
+    if (k > 0 && begin > twice[k - 1]!.end + GRAIN) since = begin;
+    longest = Math.max(longest, end - since);
   }
   return longest > WEEK ? Number.POSITIVE_INFINITY : longest;
 }

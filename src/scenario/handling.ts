@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import { count, duration, entry, name } from './fields.ts';
 
 /** Loading before and unloading after each cycle of a station. */
@@ -10,5 +9,3 @@ export const handling = entry({
 }).refine(({ load, unload }) => load + unload > 0, {
   error: 'handling takes time: give "load", "unload" or both, above zero, or leave "handling" out',
 });
-
-export type HandlingSpec = z.output<typeof handling>;

@@ -6,7 +6,7 @@ import { time } from './laws.ts';
 /** Something done at a station between two cycles, after so many cycles or so much time: a set-up, or maintenance. */
 export const task = entry({
   cycles: count(1).optional().describe('after this many cycles'),
-  every: every.optional().describe('after this much time'),
+  every: every.optional().describe('after this much time since it was last done'),
   counted: word(COUNTED)
     .optional()
     .describe('whether the time of "every" runs only while working, or always'),

@@ -1,4 +1,5 @@
-import { describe, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { parseScenario } from '../../src/scenario/parse.ts';
 import { FLOW } from './flow-sample.ts';
 import { changed, expectRefused, refuses, SOUND } from './sample.ts';
 
@@ -95,6 +96,50 @@ describe('where parts go', () => {
       ).replace('to: { by: priority', 'to: ¤{ by: priority'),
       'parts from here go round for ever: left oven > packing > left oven',
     );
+  });
+});
+
+describe('the order of stations with several ways', () => {
+  const trim = 'trimming: { does: trim, buffer: 9, cycle: 5 s, to: marking }';
+  /** A gauge of the trimmed feature, on a way of its own before the trimming. */
+  const early = (to: string) =>
+    changed(
+      '    to: trimming\n',
+      '    to: { by: share, routes: { first look: 50 %, trimming: 50 % } }\n',
+    ).replace(
+      `  ${trim}`,
+      `  first look: ¤{ does: gauge, buffer: 9, cycle: 1 s, every: 1, measures: { tab: { repeatability: 0 mm } }, off-limits: pass, ${to} }\n  ${trim}`,
+    );
+
+  it('is wrong where a feature is used before it is made, on that way alone', () => {
+    expectRefused(early('to: trimming'), '"tab" is used here, but made only later, at "trimming"');
+  });
+
+  it('is wrong where a mark is read before it is made', () => {
+    expectRefused(
+      early('reader: { reads: 99 %, unread: pass }, to: { by: priority, routes: [marking, gauging] }')
+        .replace('¤{', '{')
+        .replace('tab: { repeat', 'rim: { repeat')
+        .replace('reader: { reads: 99 %, unread: pass', 'reader: ¤{ reads: 99 %, unread: pass'),
+      'parts are marked only later, at "marking"',
+    );
+  });
+
+  it('is right where the parts come round again to where it is used', () => {
+    const round = changed(
+      trim,
+      trim.replace('to: marking', 'to: { by: share, routes: { marking: 90 %, first look: 10 % } }'),
+      early('to: trimming').replace('¤', ''),
+    );
+    expect(() => parseScenario(round, 'cell.yaml')).not.toThrow();
+  });
+
+  it('is right where the station that makes it is on another way, or passed by', () => {
+    const by = changed(
+      '    to: trimming\n',
+      '    to: { by: share, routes: { marking: 50 %, trimming: 50 % } }\n',
+    );
+    expect(() => parseScenario(by, 'cell.yaml')).not.toThrow();
   });
 });
 
@@ -242,13 +287,42 @@ describe('a cycle that must start anew', () => {
     );
   });
 
-  it('and outlasts every shift is refused', () => {
-    const long = changed('{ distribution: uniform, low: 18 s, high: 36 s }', '15 h', FLOW);
-    // Early and late shift follow one another: 16 h at most, at 90 % of the speed 16 h 40 min are needed.
-    expectRefused(
-      changed('shift-end: resumes', 'shift-end: ¤scraps', long).replace('cycle: restarts', 'cycle: resumes'),
-      'the shortest cycle takes 60000 s, but no working time of "two shifts" lasts longer than 57600 s',
+  describe('and outlasts every stretch of work is refused', () => {
+    // At 90 % of the speed, 15 h 18 min take 17 h.
+    const long = changed('{ distribution: uniform, low: 18 s, high: 36 s }', '918 min', FLOW).replace(
+      'cycle: restarts',
+      'cycle: resumes',
     );
+    const breaks = changed(
+      '        breaks: [{ after: 3 h, lasts: 15 min }, { after: 6 h, lasts: 10 min }]\n',
+      '',
+      long,
+    );
+    const fate = (to: string, text: string) => changed('shift-end: resumes', `shift-end: ${to}`, text);
+    it.each([
+      // From the second break of the early shift, over its end, to the end of the late one.
+      ['by breaks', long, '35400 s'],
+      ['by the end of two shifts that follow one another', breaks, '57600 s'],
+      [
+        'by the end of a day',
+        changed('begins: 22 h, lasts: 6 h', 'begins: 10 h, lasts: 3 h', breaks),
+        '57600 s',
+      ],
+    ])('%s', (_, text, longest) => {
+      expectRefused(
+        fate('¤scraps', text),
+        `the shortest cycle takes 61200 s, but no working time of "two shifts" lasts longer than ${longest}: no cycle would ever end; let it finish or resume`,
+      );
+      expectRefused(fate('¤restarts', text), 'no cycle would ever end');
+    });
+
+    it('but not where it just fits, over the end of the week too', () => {
+      const sunday =
+        '{ days: [sun], begins: 15 h, lasts: 9 h }\n      - { days: [mon], begins: 0 h, lasts: 6 h }';
+      const week = changed('{ days: [sat], begins: 22 h, lasts: 6 h }', sunday, breaks);
+      for (const text of [week, changed('918 min', '51840 s', breaks)])
+        expect(() => parseScenario(fate('restarts', text), 'flow.yaml')).not.toThrow();
+    });
   });
 });
 
