@@ -24,30 +24,34 @@ function checkSources(check: Checker): void {
 
 /** What a station needs of a part is made on the way to it, not only after. */
 function checkOrder(check: Checker): void {
-  const { ways } = check;
-  const makers = new Map(
-    (check.raw.parts ?? []).flatMap((part) => part.features.map(({ name, madeAt }) => [name, madeAt])),
+  const { ways, raw } = check;
+  /** For a station, the one of `places` that comes next after it when none comes before it. */
+  const lateness = (places: readonly string[]) => {
+    const behind = new Set(places.flatMap((place) => [place, ...ways.beyond(place)]));
+    return (station: string): string | undefined =>
+      behind.has(station) ? undefined : ways.beyond(station).find((name) => places.includes(name));
+  };
+  const made = new Map(
+    (raw.parts ?? []).flatMap(({ features }) =>
+      features.map(({ name, madeAt }) => [name, lateness([madeAt])] as const),
+    ),
   );
-  const markers = check.raw.stations.flatMap(({ does, name }) => (does === 'mark' ? [name] : []));
-  for (const station of check.raw.stations) {
+  const marked = lateness(raw.stations.flatMap(({ does, name }) => (does === 'mark' ? [name] : [])));
+  for (const station of raw.stations) {
+    const { name } = station;
     const used =
       station.does === 'gauge'
-        ? station.measures.map(({ name }) => name)
+        ? station.measures.map((measure) => measure.name)
         : station.does === 'assemble'
           ? station.fits.map(({ hole, shaft }) => (hole.includes('.') ? shaft : hole))
           : [];
-    /** The one of `places` that comes next after the station, when none comes before it. */
-    const late = (places: readonly string[]): string | undefined =>
-      places.some((place) => place === station.name || ways.lead(place, station.name))
-        ? undefined
-        : ways.beyond(station.name).find((name) => places.includes(name));
-    const marked = 'reader' in station && station.reader ? late(markers) : undefined;
-    if (marked !== undefined)
-      check.say(['stations', station.name, 'reader'], `parts are marked only later, at "${marked}"`);
-    for (const name of used) {
-      const made = late([makers.get(name)!]);
-      if (made !== undefined)
-        check.say(['stations', station.name], `"${name}" is used here, but made only later, at "${made}"`);
+    const marker = 'reader' in station && station.reader ? marked(name) : undefined;
+    if (marker !== undefined)
+      check.say(['stations', name, 'reader'], `parts are marked only later, at "${marker}"`);
+    for (const feature of used) {
+      const maker = made.get(feature)!(name);
+      if (maker !== undefined)
+        check.say(['stations', name], `"${feature}" is used here, but made only later, at "${maker}"`);
     }
   }
 }
@@ -61,7 +65,8 @@ function checkWayOut(check: Checker): boolean {
     if (told.has(name) || out.has(name)) continue;
     const round = ways.beyond(name);
     // Of what leads into a circle, the circle is told, not the way to it.
-    if (!round.every((other) => ways.lead(other, name))) continue;
+    const back = ways.leadingTo(name);
+    if (!round.every((other) => back.has(other))) continue;
     for (const other of round) told.add(other);
     check.say(
       ['stations', name, 'to'],
