@@ -1,64 +1,37 @@
-// Speed of the engine and of the command, measured now on this machine. Not a test: numbers vary with the machine,
-// so compare ratios within one run of it.
-import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { simulate } from '../../.build/experiment/simulate.js';
-import { parseScenario } from '../../.build/scenario/parse.js';
+// Speed and memory of the engine and of the command, measured now on this machine. Not a test: numbers vary with the
+// machine and with what else it does, so quote ratios within one run. Writes nothing into the repository.
+//
+//   node tests/benchmark/bench.js [--only TOPIC]
+import { parseArgs } from 'node:util';
+import { demoLine } from './topics/demo-line.js';
+import { memory } from './topics/memory.js';
+import { referenceLine } from './topics/reference-line.js';
+import { scaling } from './topics/scaling.js';
+import { startUp } from './topics/start-up.js';
+import { workers } from './topics/workers.js';
 
-const root = join(import.meta.dirname, '..', '..');
-const REPEATS = 5;
+const TOPICS = {
+  'reference-line': referenceLine,
+  'demo-line': demoLine,
+  memory,
+  scaling,
+  workers,
+  'start-up': startUp,
+};
 
-const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
-
-function seconds(work) {
-  const begun = performance.now();
-  work();
-  return (performance.now() - begun) / 1000;
+function chosen() {
+  const { only } = parseArgs({ options: { only: { type: 'string', multiple: true } } }).values;
+  for (const name of only ?? []) {
+    if (!Object.hasOwn(TOPICS, name)) {
+      throw new Error(`there is no topic "${name}"; there are ${Object.keys(TOPICS).join(', ')}`);
+    }
+  }
+  return Object.entries(TOPICS).filter(([name]) => only?.includes(name) ?? true);
 }
 
-function engine(file, policy, seeds) {
-  const scenario = parseScenario(readFileSync(join(root, file), 'utf8'), file);
-  const rates = Array.from({ length: REPEATS + 1 }, () => {
-    let events = 0;
-    const time = seconds(() => {
-      for (let seed = 1; seed <= seeds; seed++) {
-        events += simulate(scenario, policy ?? scenario.policies[0].name, seed).events;
-      }
-    });
-    return events / time / 1e6;
-  });
-  // The first round warms the compiler up.
-  return median(rates.slice(1));
+try {
+  for (const [, measure] of chosen()) await measure();
+} catch (error) {
+  console.error(`\nbenchmark: ${error.message}`);
+  process.exitCode = 1;
 }
-
-function command(...args) {
-  const times = Array.from({ length: REPEATS }, () =>
-    seconds(() => spawnSync(process.execPath, [join(root, 'bin/mendline.js'), ...args], { cwd: root })),
-  );
-  return median(times);
-}
-
-const show = (what, value, unit) => console.log(`${what.padEnd(58)}${value.toFixed(2).padStart(8)} ${unit}`);
-
-show(
-  'engine, five-station reference line, one core',
-  engine('tests/benchmark/reference-line.yaml', undefined, 3),
-  'M events/s',
-);
-show(
-  'engine, demo line, "carry on", one core',
-  engine('scenarios/tray-cell.yaml', 'carry on', 20),
-  'M events/s',
-);
-show(
-  'engine, demo line, "sort and match", one core',
-  engine('scenarios/tray-cell.yaml', 'sort and match', 20),
-  'M events/s',
-);
-show('mendline --help, whole process', command('--help') * 1000, 'ms');
-const one = command('compare', 'scenarios/tray-cell.yaml', '--json', '--workers', '1');
-const two = command('compare', 'scenarios/tray-cell.yaml', '--json', '--workers', '2');
-show('mendline compare on the demo, one worker', one, 's');
-show('mendline compare on the demo, two workers', two, 's');
-show('one worker over two', one / two, 'times');
