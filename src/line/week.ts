@@ -5,6 +5,9 @@ const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
 /** Seconds in a week. A run begins on Monday at midnight. */
 export const WEEK = 7 * DAY;
 
+/** Stretches this near each other, s, are one: hours such as 6.1 and 8 do not add up exactly. */
+const TOUCHING = 1e-6;
+
 /** A stretch of work, s from the beginning of the week. */
 export interface Span {
   readonly from: number;
@@ -13,7 +16,8 @@ export interface Span {
 
 /** Cut where they run past the end of the week, the rest standing at its beginning. */
 function withinWeek({ from, to }: Span): Span[] {
-  if (to <= WEEK) return [{ from, to }];
+  if (Math.abs(to - WEEK) <= TOUCHING) return [{ from, to: WEEK }];
+  if (to < WEEK) return [{ from, to }];
   if (from >= WEEK) return [{ from: from - WEEK, to: to - WEEK }];
   return [
     { from, to: WEEK },
@@ -39,7 +43,7 @@ export function weekOf(spec: CalendarSpec): readonly Span[] {
   const merged: { from: number; to: number }[] = [];
   for (const { from, to } of ordered) {
     const last = merged.at(-1);
-    if (last && from <= last.to) last.to = Math.max(last.to, to);
+    if (last && from <= last.to + TOUCHING) last.to = Math.max(last.to, to);
     else merged.push({ from, to });
   }
   return merged;

@@ -442,30 +442,41 @@ describe('carriers', () => {
   refuses(
     [
       [
-        'number: 60, from: incoming',
-        'number: 60, from: ¤incomming',
-        '"incomming" is no station; did you mean "incoming"?',
+        'number: 60, from: milling',
+        'number: 60, from: ¤miling',
+        '"miling" is no station; did you mean "milling"?',
       ],
-      ['number: 60, from: incoming', 'number: 60, from: incoming, to: ¤paking', 'did you mean "packing"?'],
+      ['number: 60, from: milling', 'number: 60, from: milling, to: ¤paking', 'did you mean "packing"?'],
       [
-        'number: 60, from: incoming',
-        'number: 60, from: ¤milling',
-        'no parts start at "milling"; a carrier is taken where they do',
+        'number: 60, from: milling',
+        'number: 60, from: ¤incoming',
+        'parts come to "incoming" by themselves; let a station behind it take the carriers',
       ],
-      ['number: 60, from: incoming', 'number: ¤0, from: incoming', 'expected a whole number from 1'],
+      ['number: 60, from: milling', 'number: ¤0, from: milling', 'expected a whole number from 1'],
       [
-        'number: 60, from: incoming',
-        'number: 60, from: incoming, to: ¤incoming',
-        'parts from "incoming" never come to "incoming", so no carrier would be given back',
+        'number: 60, from: milling',
+        'number: 60, from: milling, to: ¤incoming',
+        'parts from "milling" never come to "incoming", so no carrier would be given back',
       ],
       [
-        'number: 60, from: incoming',
-        'number: ¤5, from: incoming',
+        'number: 60, from: milling',
+        'number: ¤5, from: milling',
         '5 carriers take 5 parts at once, but "right oven" starts only when 6 are there; give at least 6',
       ],
     ],
     FLOW,
   );
+
+  it('are not taken by a station that parts come back to', () => {
+    const round = changed(
+      '  packing: { does: work, buffer: 9, cycle: 3 s, to: good }',
+      '  packing: { does: work, buffer: 9, cycle: 3 s, to: { by: share, routes: { good: 90 %, trimming: 10 % } } }',
+    );
+    expectRefused(
+      formed('number: 9, from: ¤trimming', round),
+      'parts come back to "trimming" and would take a second carrier',
+    );
+  });
 
   const formed = (carriers: string, text = SOUND) =>
     changed('disturbances:\n', `carriers:\n  pallet: { ${carriers} }\ndisturbances:\n`, text);

@@ -53,8 +53,8 @@ crew:
   fitter: { number: 2, serves: priority, calendar: two shifts }
   robot: { number: 1, serves: nearest, move: 4 s, moves: [{ between: [milling, packing], takes: 9 s }] }
 carriers:
-  tray: { number: 20, from: incoming, to: packing, return: 25 s }
-  tag: { number: 60, from: incoming }
+  tray: { number: 20, from: milling, to: packing, return: 25 s }
+  tag: { number: 60, from: milling }
 calendars:
   two shifts:
     shifts:

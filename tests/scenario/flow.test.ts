@@ -144,8 +144,8 @@ describe('what stations share', () => {
 
   it('are carriers from one station to another, or to the end of the line', () => {
     expect(read().carriers).toEqual([
-      { name: 'tray', number: 20, from: 'incoming', to: 'packing', return: 25 },
-      { name: 'tag', number: 60, from: 'incoming', return: 0 },
+      { name: 'tray', number: 20, from: 'milling', to: 'packing', return: 25 },
+      { name: 'tag', number: 60, from: 'milling', return: 0 },
     ]);
   });
 

@@ -1,6 +1,6 @@
 import { samplerOf } from '../../kernel/distributions/index.ts';
 import { standardNormal } from '../../kernel/distributions/normal.ts';
-import { isSource, type SpecOf, type StationSpec } from '../../scenario/stations.ts';
+import type { SpecOf, StationSpec } from '../../scenario/stations.ts';
 import { OnCarriers } from '../carriers.ts';
 import type { Feature } from '../features.ts';
 import type { Pair } from '../fit.ts';
@@ -186,7 +186,7 @@ function bare(spec: StationSpec, plan: Plan): Operation {
 export function operationOf(spec: StationSpec, plan: Plan): Operation {
   let operation = bare(spec, plan);
   for (const { name, from } of plan.scenario.carriers) {
-    if (from !== spec.name || !isSource(spec)) continue;
+    if (from !== spec.name) continue;
     const carriers = plan.line.carriers.get(name)!;
     carriers.consumers.push(plan.station(spec.name));
     operation = new OnCarriers(carriers, operation, plan.loadOf(spec));

@@ -1,25 +1,32 @@
 import type { CarrierSpec } from '../carriers.ts';
-import { isSource } from '../stations.ts';
+import { isSource, type StationSpec } from '../stations.ts';
 import type { Checker } from './checker.ts';
+import { Ways } from './ways.ts';
 
-/** Whether carriers are taken where parts start, and enough of them for one load. */
+/** Parts that a station loads at once. */
+function loadOf(station: StationSpec): number {
+  if (station.does === 'form') return station.perSheet;
+  return station.does === 'work' ? station.batch : 1;
+}
+
+/** Whether a station takes the carriers that loads its parts itself, and enough of them for one load. */
 export function checkCarrier(check: Checker, { name, number, from, to }: CarrierSpec): void {
   const path = ['carriers', name];
   if (to !== undefined) check.known([...path, 'to'], to, check.names.stations, 'station');
   if (!check.known([...path, 'from'], from, check.names.stations, 'station')) return;
   const source = check.stations.get(from);
   if (!source) return;
-  if (!isSource(source)) {
+  if (source.does === 'arrive') {
     check.say(
       [...path, 'from'],
-      `no parts start at "${from}"; a carrier is taken where they do, by a station that takes from stock or lets parts arrive`,
+      `parts come to "${from}" by themselves; let a station behind it take the carriers`,
     );
-  } else if (source.does === 'form' && number < source.perSheet) {
-    check.say(
-      [...path, 'number'],
-      `"${from}" makes ${source.perSheet} parts of one sheet and needs a carrier for each; give at least ${source.perSheet}`,
-    );
+    return;
   }
+  const load = loadOf(source);
+  if (number >= load) return;
+  const why = source.does === 'form' ? `makes ${load} parts of one sheet` : `loads ${load} parts together`;
+  check.say([...path, 'number'], `"${from}" ${why} and needs a carrier for each; give at least ${load}`);
 }
 
 /** Whether carriers come to where they are given back, and suffice for the batches on the way. */
@@ -34,14 +41,22 @@ export function checkCirculation(check: Checker): void {
       );
       continue;
     }
+    if (ways.lead(from, from)) {
+      check.say(
+        [...path, 'from'],
+        `parts come back to "${from}" and would take a second carrier; let a station take them that parts pass once`,
+      );
+      continue;
+    }
     const source = stations.get(from);
-    const load = source?.does === 'form' ? source.perSheet : 1;
+    const load = source ? loadOf(source) : 1;
+    const around = new Ways(raw.stations.filter((other) => other.name !== from));
     for (const station of raw.stations) {
       if (station.does !== 'work' || station.batch === 1 || !ways.lead(from, station.name)) continue;
       // Where parts without a carrier come too, they fill the batch.
       const others = raw.stations.some(
         (other) =>
-          (isSource(other) && other.name !== from && ways.lead(other.name, station.name)) ||
+          (isSource(other) && other.name !== from && around.lead(other.name, station.name)) ||
           (other.name === to && ways.lead(to, station.name)),
       );
       const carried = number - (number % load);
