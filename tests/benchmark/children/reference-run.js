@@ -9,7 +9,8 @@ const policy = scenario.policies[0].name;
 
 const line = prepare(scenario, policy, seed);
 line.calendar.run(length);
-const visits = [...line.stations.values()].reduce((sum, { finishedCycles }) => sum + finishedCycles, 0);
+const machines = [...line.stations.values()].flatMap((station) => station.machines);
+const visits = machines.reduce((sum, { finishedCycles }) => sum + finishedCycles, 0);
 
 let outcome;
 const took = seconds(() => {
