@@ -3,18 +3,28 @@ import type { Sampler } from '../kernel/distributions/distribution.ts';
 /** A column that every part has: the time it was started, s. */
 export const BORN = 0;
 
+/** Parts drawn ahead: few at first, for a short run, and more later. */
+const FIRST_AHEAD = 16;
+const MOST_AHEAD = 128;
+
 /**
  * The parts in the line, one row of numbers each; a row is used again when its part has left. Columns are
- * claimed while the line is built. What is random about a part is drawn into its row when it is started, so
- * part number k has the same luck under every policy of a seed.
+ * claimed while the line is built. What is random about a part belongs to its row from the start, so part number k
+ * has the same luck under every policy of a seed. The rows of parts to come are drawn ahead, column by column, so
+ * that to start a part is to copy a row.
  */
 export class PartTable {
   /** All rows; number `column` of part `row` stands at `row * width + column`. Replaced when the table grows. */
   data = new Float64Array(0);
   width = 1;
-  #defaults: number[] = [0];
-  #luck: { column: number; sampler: Sampler }[] = [];
-  #free: number[] = [];
+  readonly #defaults: number[] = [0];
+  readonly #luck: { readonly column: number; readonly sampler: Sampler }[] = [];
+  /** Rows as the next parts will have them, and how far into them the next part is. */
+  #ahead = new Float64Array(0);
+  #next = 0;
+  /** Rows that parts have left, the latest last. */
+  #free = new Int32Array(64);
+  #freed = 0;
   #rows = 0;
 
   /** Claims a column that starts with `value` in every new part. */
@@ -24,7 +34,7 @@ export class PartTable {
     return this.width++;
   }
 
-  /** Claims a column that `sampler` fills when the part is started. */
+  /** Claims a column that `sampler` fills for every part. It is asked ahead, so it must serve nobody else. */
   luck(sampler: Sampler): number {
     const column = this.column(0);
     this.#luck.push({ column, sampler });
@@ -41,12 +51,16 @@ export class PartTable {
 
   /** A new part, started at `now`; returns its row. */
   start(now: number): number {
-    const row = this.#free.pop() ?? this.#grow();
-    const base = row * this.width;
+    if (this.#next === this.#ahead.length) this.#draw();
+    const row = this.#freed > 0 ? this.#free[--this.#freed]! : this.#grow();
+    const width = this.width;
     const data = this.data;
-    for (let i = 1; i < this.width; i++) data[base + i] = this.#defaults[i]!;
+    const ahead = this.#ahead;
+    const base = row * width;
+    const from = this.#next;
+    for (let i = 1; i < width; i++) data[base + i] = ahead[from + i]!;
+    this.#next = from + width;
     data[base + BORN] = now;
-    for (const { column, sampler } of this.#luck) data[base + column] = sampler();
     return row;
   }
 
@@ -54,12 +68,38 @@ export class PartTable {
   leave(row: number): void {
     // No time is negative: marks the row as empty for `inLine`.
     this.data[row * this.width + BORN] = -1;
-    this.#free.push(row);
+    if (this.#freed === this.#free.length) {
+      const larger = new Int32Array(2 * this.#freed);
+      larger.set(this.#free);
+      this.#free = larger;
+    }
+    this.#free[this.#freed++] = row;
   }
 
   /** The rows of the parts in the line. */
   *rowsInLine(): Generator<number> {
     for (let row = 0; row < this.#rows; row++) if (this.data[row * this.width + BORN]! >= 0) yield row;
+  }
+
+  /** Draws the rows of the next parts. */
+  #draw(): void {
+    const { width } = this;
+    const most = MOST_AHEAD * width;
+    const fresh = this.#ahead.length < most;
+    if (fresh) {
+      const length = this.#ahead.length === 0 ? FIRST_AHEAD * width : Math.min(2 * this.#ahead.length, most);
+      this.#ahead = new Float64Array(length);
+    }
+    const ahead = this.#ahead;
+    // Only luck differs from row to row, and a part alters its copy: the rest is written once a table.
+    if (fresh)
+      this.#defaults.forEach((value, column) => {
+        for (let at = column; at < ahead.length; at += width) ahead[at] = value;
+      });
+    for (const { column, sampler } of this.#luck) {
+      for (let at = column; at < ahead.length; at += width) ahead[at] = sampler();
+    }
+    this.#next = 0;
   }
 
   #grow(): number {

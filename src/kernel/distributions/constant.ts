@@ -3,8 +3,9 @@ import type { Distribution } from './distribution.ts';
 export const constant: Distribution<{ readonly value: number }> = {
   mean: ({ value }) => value,
   variance: () => 0,
-  sampler:
+  fill:
     ({ value }) =>
-    () =>
-      value,
+    (values) => {
+      values.fill(value);
+    },
 };

@@ -5,8 +5,10 @@ import type { Distribution } from './distribution.ts';
 export const empirical: Distribution<{ readonly values: readonly number[] }> = {
   mean: ({ values }) => mean([...values]),
   variance: ({ values }) => variance([...values]),
-  sampler:
-    ({ values }, stream) =>
-    () =>
-      values[Math.floor(stream() * values.length)]!,
+  fill: ({ values: listed }, stream) => {
+    const all = Float64Array.from(listed);
+    return (values) => {
+      for (let i = 0; i < values.length; i++) values[i] = all[Math.floor(stream() * all.length)]!;
+    };
+  },
 };

@@ -1,3 +1,4 @@
+import { inBlocks } from '../blocks.ts';
 import type { Stream } from '../streams.ts';
 import { constant } from './constant.ts';
 import type { Distribution, Sampler } from './distribution.ts';
@@ -40,5 +41,5 @@ export const meanOf = (law: Law): number => of(law).mean(law);
 /** The variance of the law. */
 export const varianceOf = (law: Law): number => of(law).variance(law);
 
-/** A sampler that draws from the law with the numbers of `stream`. */
-export const samplerOf = (law: Law, stream: Stream): Sampler => of(law).sampler(law, stream);
+/** A sampler that draws from the law with the numbers of `stream`, ahead, so the stream must serve nobody else. */
+export const samplerOf = (law: Law, stream: Stream): Sampler => inBlocks(of(law).fill(law, stream));

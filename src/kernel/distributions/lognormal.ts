@@ -1,15 +1,16 @@
 import type { Distribution } from './distribution.ts';
-import { standardNormal } from './normal.ts';
+import { normalDeviate } from './normal.ts';
 
 /** Given by the mean and standard deviation of the value itself, not of its logarithm. */
 export const lognormal: Distribution<{ readonly mean: number; readonly sd: number }> = {
   mean: ({ mean }) => mean,
   variance: ({ sd }) => sd * sd,
-  sampler: ({ mean, sd }, stream) => {
+  fill: ({ mean, sd }, stream) => {
     const logVariance = Math.log(1 + (sd / mean) ** 2);
     const logMean = Math.log(mean) - logVariance / 2;
     const logSd = Math.sqrt(logVariance);
-    const z = standardNormal(stream);
-    return () => Math.exp(logMean + logSd * z());
+    return (values) => {
+      for (let i = 0; i < values.length; i++) values[i] = Math.exp(logMean + logSd * normalDeviate(stream));
+    };
   },
 };

@@ -1,18 +1,27 @@
+import { inBlocks } from '../blocks.ts';
 import { normalQuantile } from '../normal-quantile.ts';
 import type { Stream } from '../streams.ts';
 import type { Distribution, Sampler } from './distribution.ts';
 
-/** A sampler of the standard normal law: one uniform a draw, so two runs stay in step. */
+/** The stream has 32 bits: half a step keeps 0 out. */
+const HALF_STEP = 2 ** -33;
+
+/** A standard normal deviate: one uniform a draw, so two runs stay in step. */
+export const normalDeviate = (stream: Stream): number => normalQuantile(stream() + HALF_STEP);
+
+/** A sampler of the standard normal law. */
 export function standardNormal(stream: Stream): Sampler {
-  // The stream has 32 bits: half a step keeps 0 out.
-  return () => normalQuantile(stream() + 2 ** -33);
+  return inBlocks((values) => {
+    for (let i = 0; i < values.length; i++) values[i] = normalDeviate(stream);
+  });
 }
 
 export const normal: Distribution<{ readonly mean: number; readonly sd: number }> = {
   mean: ({ mean }) => mean,
   variance: ({ sd }) => sd * sd,
-  sampler: ({ mean, sd }, stream) => {
-    const z = standardNormal(stream);
-    return () => mean + sd * z();
-  },
+  fill:
+    ({ mean, sd }, stream) =>
+    (values) => {
+      for (let i = 0; i < values.length; i++) values[i] = mean + sd * normalDeviate(stream);
+    },
 };

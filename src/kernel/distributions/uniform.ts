@@ -3,8 +3,9 @@ import type { Distribution } from './distribution.ts';
 export const uniform: Distribution<{ readonly low: number; readonly high: number }> = {
   mean: ({ low, high }) => (low + high) / 2,
   variance: ({ low, high }) => (high - low) ** 2 / 12,
-  sampler:
+  fill:
     ({ low, high }, stream) =>
-    () =>
-      low + (high - low) * stream(),
+    (values) => {
+      for (let i = 0; i < values.length; i++) values[i] = low + (high - low) * stream();
+    },
 };

@@ -6,8 +6,12 @@ export const weibull: Distribution<{ readonly mean: number; readonly shape: numb
   mean: ({ mean }) => mean,
   variance: ({ mean, shape }) =>
     mean * mean * (gammaFunction(1 + 2 / shape) / gammaFunction(1 + 1 / shape) ** 2 - 1),
-  sampler: ({ mean, shape }, stream) => {
+  fill: ({ mean, shape }, stream) => {
     const scale = mean / gammaFunction(1 + 1 / shape);
-    return () => scale * Math.exp(Math.log(-Math.log(1 - stream()) || Number.MIN_VALUE) / shape);
+    return (values) => {
+      for (let i = 0; i < values.length; i++) {
+        values[i] = scale * Math.exp(Math.log(-Math.log(1 - stream()) || Number.MIN_VALUE) / shape);
+      }
+    };
   },
 };
