@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import type { Law } from '../kernel/distributions/index.ts';
-import { anyShare, duration, entry, kinds, positiveDuration, rate } from './fields.ts';
+import { anyShare, duration, entry, kinds, positiveDuration, positiveShare, rate } from './fields.ts';
 
 const names = [
-  'constant', 'uniform', 'triangular', 'normal', 'lognormal', 'gamma', 'weibull', 'exponential', 'empirical',
+  'constant', 'uniform', 'triangular', 'normal', 'lognormal', 'gamma', 'weibull', 'exponential', 'geometric',
+  'empirical',
 ] as const; // biome-ignore format: one line reads better
 
 const law = <Name extends (typeof names)[number]>(distribution: Name) => ({
@@ -50,7 +51,7 @@ const positiveLaw = <Name extends 'lognormal' | 'gamma'>(distribution: Name) =>
 
 /**
  * A time that varies. A plain time such as `42 s` is a constant; a rate such as `12 /h` means one every so often,
- * and belongs under `exponential`.
+ * and belongs under `exponential`. `geometric` counts steps of equal length until the first success.
  */
 const varying = kinds('distribution', names, [
   entry({ ...law('constant'), value: duration }),
@@ -93,6 +94,7 @@ const varying = kinds('distribution', names, [
       return { distribution: 'exponential', mean: given.mean ?? 1 / given.rate! };
     },
   ),
+  entry({ ...law('geometric'), chance: positiveShare, step: positiveDuration }),
   entry({ ...law('empirical'), values: z.array(duration, { error: 'expected a list of times' }).min(1) }),
 ]);
 

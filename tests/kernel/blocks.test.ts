@@ -55,6 +55,16 @@ const plain: readonly (readonly [Law, (stream: Stream) => number])[] = [
     (stream) => 8 * plainGamma(1.25, stream) * Math.exp(4 * Math.log(1 - stream())),
   ],
   [{ distribution: 'weibull', mean: 3, shape: 1 }, (stream) => -3 * Math.log(1 - stream())],
+  [
+    { distribution: 'geometric', chance: 0.2, step: 3 },
+    (stream) => {
+      // The first number of steps within which success comes with a chance of at least the number drawn.
+      const u = stream();
+      let steps = 1;
+      while (0.8 ** steps > 1 - u) steps++;
+      return 3 * steps;
+    },
+  ],
   [{ distribution: 'exponential', mean: 7 }, (stream) => -7 * Math.log(1 - stream())],
   [{ distribution: 'triangular', low: 0, mode: 0, high: 3 }, (stream) => 3 - 3 * Math.sqrt(1 - stream())],
   [{ distribution: 'empirical', values: [1, 4, 9] }, (stream) => [1, 4, 9][Math.floor(3 * stream())]!],

@@ -63,6 +63,17 @@ const cases: readonly (readonly [string, Law, Moments])[] = [
     { mean: 3, variance: 9, kurtosis: 9 },
   ],
   ['exponential', { distribution: 'exponential', mean: 7 }, { mean: 7, variance: 49, kurtosis: 9 }],
+  // With q = 1 - chance the excess kurtosis is 6 + chance^2 / q.
+  [
+    'geometric',
+    { distribution: 'geometric', chance: 0.25, step: 3 },
+    { mean: 12, variance: 9 * 12, kurtosis: 9 + 0.0625 / 0.75 },
+  ],
+  [
+    'geometric of a small chance',
+    { distribution: 'geometric', chance: 0.001, step: 1 },
+    { mean: 1000, variance: 999_000, kurtosis: 9 + 1e-6 / 0.999 },
+  ],
   [
     'empirical',
     { distribution: 'empirical', values: [1, 1, 4, 10] },
@@ -127,6 +138,35 @@ it.each(functions)(
     expect(widest).toBeLessThan(1.9495 / Math.sqrt(n));
   },
 );
+
+it('geometric draws fall on each number of steps as often as the closed form says (chi-square)', () => {
+  const chance = 0.3;
+  const step = 2;
+  const n = 100_000;
+  const draw = samplerOf({ distribution: 'geometric', chance, step }, new Streams(5).of('geometric'));
+  // One to nine steps, and ten or more: chance (1 - chance)^(k - 1) and (1 - chance)^9.
+  const expected = Array.from({ length: 10 }, (_, i) => n * 0.7 ** i * (i < 9 ? 0.3 : 1));
+  const counts = new Array<number>(10).fill(0);
+  for (let i = 0; i < n; i++) {
+    const steps = draw() / step;
+    expect(Number.isInteger(steps)).toBe(true);
+    counts[Math.min(steps, 10) - 1]!++;
+  }
+  const statistic = counts.reduce((sum, count, i) => sum + (count - expected[i]!) ** 2 / expected[i]!, 0);
+  expect(counts.reduce((sum, count) => sum + count, 0)).toBe(n);
+  // 99.9 % point of chi-square with 9 degrees of freedom, any statistics table.
+  expect(statistic).toBeLessThan(27.88);
+});
+
+it('a geometric law whose success is certain takes one step, and any other at least one', () => {
+  for (const end of [0, 0.5, 1 - 2 ** -32]) {
+    expect(samplerOf({ distribution: 'geometric', chance: 1, step: 3 }, () => end)()).toBe(3);
+  }
+  const unlikely: Law = { distribution: 'geometric', chance: 1e-12, step: 3 };
+  expect(samplerOf(unlikely, () => 0)()).toBe(3);
+  // P(more than k steps) = (1 - chance)^k, so the last number of a stream, 2^-32 from 1, stands for 32 ln 2 / chance steps.
+  expect(samplerOf(unlikely, () => 1 - 2 ** -32)() / 3e12 / (32 * Math.LN2)).toBeCloseTo(1, 9);
+});
 
 it('a constant is what it says, with no spread', () => {
   const law: Law = { distribution: 'constant', value: 42 };

@@ -28,6 +28,14 @@ describe('a time in a scenario', () => {
       { distribution: 'weibull', mean: 14400, shape: 1.5 },
     ],
     ['{ distribution: exponential, mean: 4 h }', { distribution: 'exponential', mean: 14400 }],
+    [
+      '{ distribution: geometric, chance: 1 %, step: 1 min }',
+      { distribution: 'geometric', chance: 0.01, step: 60 },
+    ],
+    [
+      '{ distribution: geometric, chance: 100 %, step: 1 s }',
+      { distribution: 'geometric', chance: 1, step: 1 },
+    ],
     ['{ distribution: empirical, values: [1 s, 2 min] }', { distribution: 'empirical', values: [1, 120] }],
   ])('written %s is read in seconds', (written, law) => {
     expect(read(written)).toEqual(law);
@@ -70,6 +78,14 @@ describe('a time in a scenario', () => {
     ['¤{ distribution: exponential }', 'expected exactly one of "mean" (42 s) and "rate" (12 /h)'],
     ['¤{ distribution: exponential, mean: 1 s, rate: 1 /s }', 'exactly one of "mean"'],
     ['{ distribution: exponential, rate: ¤12 s }', '"12 s": expected a rate with its unit'],
+    [
+      '{ distribution: geometric, chance: ¤0 %, step: 1 s }',
+      '0 % is not allowed: a share here is above 0 % and up to 100 %',
+    ],
+    ['{ distribution: geometric, chance: ¤101 %, step: 1 s }', '101 % is not allowed'],
+    ['{ distribution: geometric, chance: ¤1, step: 1 s }', '1 has no unit'],
+    ['{ distribution: geometric, chance: 1 %, step: ¤0 s }', '0 s is not allowed: a time here is above zero'],
+    ['¤{ distribution: geometric, chance: 1 % }', '"step" is missing'],
     ['{ distribution: empirical, values: ¤[] }', 'expected a list of times'],
     ['{ distribution: empirical, values: [1 s, ¤2] }', '2 has no unit; expected a time'],
   ])('written %s is refused there', (written, message) => {

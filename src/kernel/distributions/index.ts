@@ -5,6 +5,7 @@ import type { Distribution, Sampler } from './distribution.ts';
 import { empirical } from './empirical.ts';
 import { exponential } from './exponential.ts';
 import { gamma } from './gamma.ts';
+import { geometric } from './geometric.ts';
 import { lognormal } from './lognormal.ts';
 import { normal } from './normal.ts';
 import { triangular } from './triangular.ts';
@@ -20,6 +21,7 @@ const catalogue = {
   gamma,
   weibull,
   exponential,
+  geometric,
   empirical,
 };
 
