@@ -52,6 +52,15 @@ export class Buffer implements Place {
     return this.#rows[(this.#head + i) & (this.#rows.length - 1)]!;
   }
 
+  /** Takes out the oldest part. The machine calls `freed` once it has changed its state. */
+  shift(): number {
+    const rows = this.#rows;
+    const head = this.#head;
+    this.#head = (head + 1) & (rows.length - 1);
+    this.count--;
+    return rows[head]!;
+  }
+
   /** Takes out the part at place `i`. The station calls `freed` once it has changed its state. */
   take(i: number): number {
     const mask = this.#rows.length - 1;

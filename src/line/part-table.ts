@@ -66,7 +66,7 @@ export class PartTable {
 
   /** The part has left; its row may serve another. */
   leave(row: number): void {
-    // No time is negative: marks the row as empty for `inLine`.
+    // No time is negative: marks the row as empty for `rowsInLine`.
     this.data[row * this.width + BORN] = -1;
     if (this.#freed === this.#free.length) {
       const larger = new Int32Array(2 * this.#freed);

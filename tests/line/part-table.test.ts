@@ -27,16 +27,14 @@ describe('the table of parts', () => {
     }
     // So that rows were used again, and the table and its list of free rows had to grow.
     expect(parts.data.length / parts.width).toBeLessThan(3000);
-    expect([...parts.inLine()].sort((a, b) => a - b)).toEqual(
-      here.map((row) => parts.get(row, BORN)).sort((a, b) => a - b),
-    );
+    expect([...parts.rowsInLine()].sort((a, b) => a - b)).toEqual([...here].sort((a, b) => a - b));
   });
 
   it('remembers more free rows than it had room for at first', () => {
     const parts = new PartTable();
     const rows = Array.from({ length: 500 }, (_, k) => parts.start(k));
     for (const row of rows) parts.leave(row);
-    expect([...parts.inLine()]).toEqual([]);
+    expect([...parts.rowsInLine()]).toEqual([]);
     const again = Array.from({ length: 500 }, (_, k) => parts.start(k));
     expect(again.sort((a, b) => a - b)).toEqual(rows.sort((a, b) => a - b));
   });

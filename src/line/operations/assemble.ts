@@ -89,12 +89,12 @@ export class Assemble implements Operation {
     machine.loaded = 1;
     machine.cycle = 0;
     if (!hand.full && !this.#matesThere()) {
-      machine.load[0] = inbox.take(0);
+      machine.load[0] = inbox.shift();
       hand.destined = scrap;
       return true;
     }
     if (!hand.full) this.#takeMates(hand);
-    const row = inbox.take(this.matching ? this.#bestOf(inbox, hand) : 0);
+    const row = this.matching ? inbox.take(this.#bestOf(inbox, hand)) : inbox.shift();
     machine.load[0] = row;
     machine.cycle = time.of(row) + (this.matching?.takes ?? 0);
     if (reader && !reader.read(row)) {

@@ -20,7 +20,7 @@ export class Batch implements Operation {
 
   begin(machine: Machine): boolean {
     if (!this.ready(machine)) return false;
-    for (let i = 0; i < this.#parts; i++) machine.load[i] = machine.inbox!.take(0);
+    for (let i = 0; i < this.#parts; i++) machine.load[i] = machine.inbox!.shift();
     machine.loaded = this.#parts;
     machine.cycle = this.#time.of(machine.load[0]!);
     return true;

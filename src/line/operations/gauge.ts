@@ -59,7 +59,7 @@ export class Gauge implements Operation {
   begin(machine: Machine): boolean {
     const inbox = machine.inbox!;
     if (inbox.count === 0) return false;
-    const row = inbox.take(0);
+    const row = inbox.shift();
     machine.load[0] = row;
     machine.loaded = 1;
     const gauged = ++this.#arrived % this.every === 0;
