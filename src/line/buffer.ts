@@ -71,6 +71,11 @@ export class Buffer implements Place {
     return row;
   }
 
+  /** Whether machines wait for room. */
+  get isAwaited(): boolean {
+    return this.#waiting.length > 0;
+  }
+
   /** Lets the machines that wait for room unload, longest waiting first. */
   freed(): void {
     while (this.#waiting.length > 0 && this.open) this.#waiting.shift()!.unload();

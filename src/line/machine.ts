@@ -64,16 +64,23 @@ const CYCLE = 3;
 const UNLOADING = 4;
 const FINISHED = 5;
 
-/** What a machine is given besides its operation, all of it optional. */
-export interface Equipment {
+/** How a machine differs from one that works at its designed speed and finishes its cycle at the end of a shift. */
+export interface Habits {
   /** The cycle takes this many times as long as designed. */
   readonly slowness: number;
-  readonly whileDown: 'unloads' | 'nothing' | 'loads-and-unloads';
+  /** While down: whether it passes on what is finished, and whether it takes a new load. */
+  readonly unloadsDown: boolean;
+  readonly loadsDown: boolean;
   /** What becomes of the cycle under way when the shift ends; null finishes it. */
   readonly atShiftEnd: number | null;
 }
 
-export const PLAIN: Equipment = { slowness: 1, whileDown: 'unloads', atShiftEnd: null };
+/** What is done to a machine around its cycles. */
+export interface Care {
+  readonly upkeep: Upkeep | null;
+  readonly warmUp: Warming | null;
+  readonly handling: LoadHandling | null;
+}
 
 /**
  * One machine of a station: takes a load, works on it, passes it on. Blocking after service: a finished part that
@@ -105,17 +112,18 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   inbox: Buffer | null = null;
   operation!: Operation;
   scrap!: Place;
-  equipment: Equipment = PLAIN;
-  /** Set-ups and planned maintenance, done between cycles. */
-  upkeep: Upkeep | null = null;
-  warmUp: Warming | null = null;
-  handling: LoadHandling | null = null;
+  /** Null when there is none of it, which keeps the plain cycle short. */
+  care: Care | null = null;
   /** Breakdowns that count working time: lets the one that is due happen. */
   wear: { fail(): void } | null = null;
   /** Called when it is blocked, where the way of parts has a circle in which stations could wait for each other. */
   onBlocked: ((machine: Machine) => void) | null = null;
   readonly #calendar: Calendar;
   readonly #me: number;
+  readonly #slowness: number;
+  readonly #unloadsDown: boolean;
+  readonly #loadsDown: boolean;
+  readonly #atShiftEnd: number | null;
   /** Worked seconds at which a breakdown falls due. */
   #wornAt = Number.POSITIVE_INFINITY;
   #since = 0;
@@ -136,10 +144,15 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   #holds = 0;
   #off = false;
 
-  constructor(name: string, slot: number, calendar: Calendar, most: number) {
+  /** @param most parts in one load */
+  constructor(name: string, slot: number, calendar: Calendar, most: number, habits: Habits) {
     this.name = name;
     this.slot = slot;
     this.load = new Int32Array(most);
+    this.#slowness = habits.slowness;
+    this.#unloadsDown = habits.unloadsDown;
+    this.#loadsDown = habits.loadsDown;
+    this.#atShiftEnd = habits.atShiftEnd;
     this.#calendar = calendar;
     this.#me = calendar.enter(this);
   }
@@ -161,11 +174,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   /** Does what is due and then starts on the next load, if it may and can. The machine must be empty. */
   begin(): void {
     if (this.#barred > 0 && !this.#loadsNow()) return this.#show();
-    const task = this.upkeep?.due();
-    if (task) {
-      this.#phase = PREPARING;
-      return task.start();
-    }
+    if (this.care !== null && this.#isCaredFor(this.care)) return;
     if (!this.operation.begin(this)) {
       this.#show();
       // A buffer without places opens only now.
@@ -173,19 +182,17 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
       return;
     }
     this.#moved = 0;
-    this.#remaining = this.cycle * this.equipment.slowness;
-    if (this.warmUp?.isNeeded) {
-      this.#phase = PREPARING;
-      this.warmUp.start();
-    } else this.#putOn();
-    this.inbox?.freed();
+    this.#remaining = this.cycle * this.#slowness;
+    if (this.care !== null) this.#prepare(this.care);
+    else this.#start();
+    if (this.inbox?.isAwaited) this.inbox.freed();
   }
 
   /** Passes on finished parts as far as there is room, then starts anew once empty. */
   unload(): void {
     // A machine that waited at several places is told by each of them.
     if (this.#phase !== FINISHED) return;
-    if (this.#stops > 0 && this.equipment.whileDown === 'nothing') return;
+    if (this.#stops > 0 && !this.#unloadsDown) return;
     while (this.#moved < this.loaded) {
       const outlet = this.outlets[this.#moved]!;
       if (!outlet.accept(this.load[this.#moved]!)) {
@@ -258,9 +265,8 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   goOffShift(): void {
     this.#off = true;
     this.#barred++;
-    const { atShiftEnd } = this.equipment;
-    if (atShiftEnd === null) this.#show();
-    else this.#interrupt(atShiftEnd);
+    if (this.#atShiftEnd === null) this.#show();
+    else this.#interrupt(this.#atShiftEnd);
   }
 
   comeOnShift(): void {
@@ -309,16 +315,40 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
     this.#since = now;
   }
 
+  /** Whether something is due that is done to the empty machine now. */
+  #isCaredFor({ upkeep }: Care): boolean {
+    const task = upkeep?.due();
+    if (!task) return false;
+    this.#phase = PREPARING;
+    task.start();
+    return true;
+  }
+
+  /** The load is taken: warms up if it idled too long. */
+  #prepare({ warmUp }: Care): void {
+    if (!warmUp?.isNeeded) return this.#putOn();
+    this.#phase = PREPARING;
+    warmUp.start();
+  }
+
   #putOn(): void {
-    if (this.handling === null || this.handling.load === 0) return this.#start();
+    const handling = this.care?.handling;
+    if (!handling || handling.load === 0) return this.#start();
     this.#phase = LOADING;
-    this.handling.putOn();
+    handling.putOn();
+  }
+
+  /** Whether the finished load has to be taken off first. */
+  #isTakenOff({ handling }: Care): boolean {
+    if (!handling || handling.unload === 0 || this.loaded === 0) return false;
+    this.#phase = UNLOADING;
+    handling.takeOff();
+    return true;
   }
 
   /** Starts the cycle on the load, or leaves it to the end of what is in the way. */
   #start(): void {
     this.#phase = CYCLE;
-    this.#fate = RESUMES;
     if (this.#barred > 0 && this.#paused()) this.#show();
     else this.#work();
   }
@@ -338,16 +368,14 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   #finish(): void {
     this.worked += this.#remaining;
     this.lastWorked = this.#calendar.now;
-    this.finishedSeconds += this.cycle * this.equipment.slowness;
+    this.finishedSeconds += this.cycle * this.#slowness;
     this.finishedCycles++;
     this.#running = false;
     this.#phase = FINISHED;
     this.#moved = 0;
     this.operation.finish(this);
-    if (this.handling !== null && this.handling.unload > 0 && this.loaded > 0) {
-      this.#phase = UNLOADING;
-      this.handling.takeOff();
-    } else this.unload();
+    if (this.care !== null && this.#isTakenOff(this.care)) return;
+    this.unload();
   }
 
   #empty(): void {
@@ -359,14 +387,12 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
 
   /** Whether what is in the way halts a cycle, too. */
   #paused(): boolean {
-    return this.#stops > 0 || (this.#off && this.equipment.atShiftEnd !== null);
+    return this.#stops > 0 || (this.#off && this.#atShiftEnd !== null);
   }
 
   /** Whether it takes a load although it is down. */
   #loadsNow(): boolean {
-    return (
-      this.#stops > 0 && this.#holds === 0 && !this.#off && this.equipment.whileDown === 'loads-and-unloads'
-    );
+    return this.#loadsDown && this.#stops > 0 && this.#holds === 0 && !this.#off;
   }
 
   #interrupt(fate: number): void {
@@ -385,7 +411,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   /** Something that was in the way is gone. */
   #goOn(): void {
     if (this.#phase === EMPTY) return this.begin();
-    if (this.#phase === FINISHED && this.equipment.whileDown === 'nothing') return this.unload();
+    if (this.#phase === FINISHED && !this.#unloadsDown) return this.unload();
     if (this.#phase !== CYCLE || this.#running || this.#paused()) return this.#show();
     const fate = this.#fate;
     this.#fate = RESUMES;
@@ -393,7 +419,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
       for (let i = 0; i < this.loaded; i++) this.scrap.accept(this.load[i]!);
       return this.#empty();
     }
-    if (fate === RESTARTS) this.#remaining = this.cycle * this.equipment.slowness;
+    if (fate === RESTARTS) this.#remaining = this.cycle * this.#slowness;
     this.#work();
   }
 

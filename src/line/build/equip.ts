@@ -22,7 +22,7 @@ function drawsOf(spec: StationSpec, machine: Machine, plan: Plan) {
   return (purpose: string) => plan.line.streams.of(`station/${spec.name}${own}/${purpose}`);
 }
 
-function addTasks(spec: StationSpec, machine: Machine, plan: Plan): void {
+function upkeepOf(spec: StationSpec, machine: Machine, plan: Plan): Upkeep | null {
   const draw = drawsOf(spec, machine, plan);
   const task = (state: number, kind: string) => (it: TaskSpec) => {
     const { cycles, every, counted } = it;
@@ -39,7 +39,21 @@ function addTasks(spec: StationSpec, machine: Machine, plan: Plan): void {
     ...spec.maintenance.map(task(DOWN, 'maintenance')),
     ...spec.setUps.map(task(SET_UP, 'set-up')),
   ];
-  if (tasks.length > 0) machine.upkeep = new Upkeep(tasks);
+  return tasks.length > 0 ? new Upkeep(tasks) : null;
+}
+
+function warmUpOf(spec: StationSpec, machine: Machine, plan: Plan): WarmUp | null {
+  if (!spec.warmUp) return null;
+  const { after, takes } = spec.warmUp;
+  const draw = drawsOf(spec, machine, plan)('warm-up');
+  return new WarmUp(machine, plan.line.calendar, { after, takes: samplerOf(takes, draw) });
+}
+
+function handlingOf(spec: StationSpec, machine: Machine, plan: Plan): Handling | null {
+  if (!spec.handling) return null;
+  const { by, load, unload, priority } = spec.handling;
+  const rules = { load, unload, crew: crewOf(by, plan), priority };
+  return new Handling(plan.place(spec.name), machine, plan.line.calendar, rules);
 }
 
 function addBreakdowns(spec: StationSpec, machine: Machine, plan: Plan): void {
@@ -64,18 +78,11 @@ function addBreakdowns(spec: StationSpec, machine: Machine, plan: Plan): void {
 
 /** Gives the machines of a station their breakdowns, set-ups, maintenance, warm-up and handling. */
 export function equip(spec: StationSpec, plan: Plan): void {
-  const { calendar } = plan.line;
   for (const machine of plan.station(spec.name).machines) {
     if (spec.breakdowns.length > 0) addBreakdowns(spec, machine, plan);
-    addTasks(spec, machine, plan);
-    if (spec.warmUp) {
-      const { after, takes } = spec.warmUp;
-      const draw = drawsOf(spec, machine, plan);
-      machine.warmUp = new WarmUp(machine, calendar, { after, takes: samplerOf(takes, draw('warm-up')) });
-    }
-    if (!spec.handling) continue;
-    const { by, load, unload, priority } = spec.handling;
-    const rules = { load, unload, crew: crewOf(by, plan), priority };
-    machine.handling = new Handling(plan.place(spec.name), machine, calendar, rules);
+    const upkeep = upkeepOf(spec, machine, plan);
+    const warmUp = warmUpOf(spec, machine, plan);
+    const handling = handlingOf(spec, machine, plan);
+    if (upkeep || warmUp || handling) machine.care = { upkeep, warmUp, handling };
   }
 }

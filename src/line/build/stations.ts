@@ -17,15 +17,16 @@ function bufferFor(consumer: Consumer, spec: BufferSpec, plan: Plan): Buffer {
 /** The machines of a station with the buffer they share, not yet able to do anything. */
 export function addStation(spec: StationSpec, plan: Plan): void {
   const { line } = plan;
+  const habits = {
+    slowness: 1 / spec.speed,
+    unloadsDown: spec.whileDown !== 'nothing',
+    loadsDown: spec.whileDown === 'loads-and-unloads',
+    atShiftEnd: spec.shiftEnd === 'finishes' ? null : FATES[spec.shiftEnd],
+  };
   const machines = Array.from({ length: spec.machines }, (_, slot) => {
     const name = spec.machines === 1 ? spec.name : `${spec.name} ${slot + 1}`;
-    const machine = new Machine(name, slot, line.calendar, plan.loadOf(spec));
+    const machine = new Machine(name, slot, line.calendar, plan.loadOf(spec), habits);
     machine.scrap = line.scrap;
-    machine.equipment = {
-      slowness: 1 / spec.speed,
-      whileDown: spec.whileDown,
-      atShiftEnd: spec.shiftEnd === 'finishes' ? null : FATES[spec.shiftEnd],
-    };
     if (spec.calendar !== undefined) line.shifts.get(spec.calendar)!.members.push(machine);
     return machine;
   });
