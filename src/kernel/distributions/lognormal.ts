@@ -1,5 +1,5 @@
 import type { Distribution } from './distribution.ts';
-import { normalDeviate } from './normal.ts';
+import { fillNormal } from './normal.ts';
 
 /** Given by the mean and standard deviation of the value itself, not of its logarithm. */
 export const lognormal: Distribution<{ readonly mean: number; readonly sd: number }> = {
@@ -10,7 +10,8 @@ export const lognormal: Distribution<{ readonly mean: number; readonly sd: numbe
     const logMean = Math.log(mean) - logVariance / 2;
     const logSd = Math.sqrt(logVariance);
     return (values) => {
-      for (let i = 0; i < values.length; i++) values[i] = Math.exp(logMean + logSd * normalDeviate(stream));
+      fillNormal(values, stream);
+      for (let i = 0; i < values.length; i++) values[i] = Math.exp(logMean + logSd * values[i]!);
     };
   },
 };

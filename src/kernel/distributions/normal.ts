@@ -6,15 +6,16 @@ import type { Distribution, Sampler } from './distribution.ts';
 /** The stream has 32 bits: half a step keeps 0 out. */
 const HALF_STEP = 2 ** -33;
 
-/** A standard normal deviate: one uniform a draw, so two runs stay in step. */
+/** Fills `values` with standard normal deviates: one uniform a draw, so two runs stay in step. */
+export function fillNormal(values: Float64Array, stream: Stream): void {
+  for (let i = 0; i < values.length; i++) values[i] = normalQuantile(stream() + HALF_STEP);
+}
+
+/** One of them. */
 export const normalDeviate = (stream: Stream): number => normalQuantile(stream() + HALF_STEP);
 
 /** A sampler of the standard normal law. */
-export function standardNormal(stream: Stream): Sampler {
-  return inBlocks((values) => {
-    for (let i = 0; i < values.length; i++) values[i] = normalDeviate(stream);
-  });
-}
+export const standardNormal = (stream: Stream): Sampler => inBlocks((values) => fillNormal(values, stream));
 
 export const normal: Distribution<{ readonly mean: number; readonly sd: number }> = {
   mean: ({ mean }) => mean,
@@ -22,6 +23,7 @@ export const normal: Distribution<{ readonly mean: number; readonly sd: number }
   fill:
     ({ mean, sd }, stream) =>
     (values) => {
-      for (let i = 0; i < values.length; i++) values[i] = mean + sd * normalDeviate(stream);
+      fillNormal(values, stream);
+      for (let i = 0; i < values.length; i++) values[i] = mean + sd * values[i]!;
     },
 };
