@@ -1,7 +1,7 @@
 import type { Fill, Sampler } from './distributions/distribution.ts';
 
 /** Many purposes draw only a few times in a run: the first block is small, the later ones larger. */
-const FIRST = 16;
+const FIRST = 8;
 const LARGER = 4;
 const LARGEST = 256;
 

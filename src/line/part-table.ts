@@ -4,7 +4,7 @@ import type { Sampler } from '../kernel/distributions/distribution.ts';
 export const BORN = 0;
 
 /** Parts drawn ahead: few at first, for a short run, and more later. */
-const FIRST_AHEAD = 16;
+const FIRST_AHEAD = 4;
 const MOST_AHEAD = 128;
 
 /**
