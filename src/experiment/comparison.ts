@@ -36,6 +36,8 @@ export interface Comparison {
   readonly measures: readonly MeasureComparison[];
   /** Mean share of the counted time by policy, station and state. */
   readonly stateShares: Readonly<Record<string, Readonly<Record<string, Readonly<Record<State, number>>>>>>;
+  /** Mean share of the counted time that a crew's members were busy, by policy and crew. */
+  readonly crewShares: Readonly<Record<string, Readonly<Record<string, number>>>>;
 }
 
 /** Better or worse only when the whole interval lies on one side of zero. */
@@ -69,6 +71,12 @@ function meanShares(outcomes: readonly Outcome[]): Record<string, Record<State, 
     >;
   }
   return shares;
+}
+
+function meanCrewShares(outcomes: readonly Outcome[]): Record<string, number> {
+  const mean = (crew: string) =>
+    outcomes.reduce((sum, { crewBusyShares }) => sum + crewBusyShares[crew]!, 0) / outcomes.length;
+  return Object.fromEntries(Object.keys(outcomes[0]!.crewBusyShares).map((crew) => [crew, mean(crew)]));
 }
 
 /**
@@ -109,5 +117,6 @@ export function compare(policies: readonly string[], outcomes: readonly Outcome[
       rows: policies.map((policy) => rowOf(measure, policy)).filter((row) => row !== null),
     })),
     stateShares: Object.fromEntries(policies.map((name) => [name, meanShares(byPolicy.get(name)!)])),
+    crewShares: Object.fromEntries(policies.map((name) => [name, meanCrewShares(byPolicy.get(name)!)])),
   };
 }

@@ -1,12 +1,12 @@
 import * as Plot from '@observablehq/plot';
 import { parseHTML } from 'linkedom';
 import type { Comparison, MeasureComparison } from '../experiment/comparison.ts';
-import { STATES } from '../line/state.ts';
+import type { State } from '../line/state.ts';
 import { cellsOf, headingOf } from './cells.ts';
 import { cut } from './columns.ts';
 import { escapeHtml } from './escape.ts';
 import { percent } from './format.ts';
-import { STATE_LOOKS } from './state-words.ts';
+import { occurring, STATE_LOOKS } from './state-words.ts';
 
 /** Panels are drawn this wide, px, so that their text stays readable on a phone. */
 const WIDTH = 340;
@@ -117,23 +117,25 @@ export function intervalCharts(comparison: Comparison): string[] {
   return comparison.measures.map((compared) => intervalPanel(compared, comparison));
 }
 
-function statePanel({ stateShares }: Comparison, policy: string): string {
+function statePanel({ stateShares }: Comparison, policy: string, states: readonly State[]): string {
   const stations = Object.entries(stateShares[policy]!);
   const { texts, margin } = labels(stations.map(([station]) => station));
   const segments = stations.flatMap(([, shares], row) => {
     let end = 0;
-    return STATES.map((state) => {
-      const from = end;
-      end += shares[state] * 100;
-      const { letter, colour, ink } = STATE_LOOKS[state];
-      // A narrow segment has no room for its label; the table gives its number.
-      const text = end - from >= 13 ? `${letter} ${Math.round(end - from)}` : end - from >= 5 ? letter : '';
-      return { row, from, to: end, middle: (from + end) / 2, colour, ink, text };
-    }).filter(({ from, to }) => to > from);
+    return states
+      .map((state) => {
+        const from = end;
+        end += shares[state] * 100;
+        const { letter, colour, ink } = STATE_LOOKS[state];
+        // A narrow segment has no room for its label; the table gives its number.
+        const text = end - from >= 13 ? `${letter} ${Math.round(end - from)}` : end - from >= 5 ? letter : '';
+        return { row, from, to: end, middle: (from + end) / 2, colour, ink, text };
+      })
+      .filter(({ from, to }) => to > from);
   });
   const told = stations.map(
     ([station, shares]) =>
-      `${station} ${STATES.map((state) => `${state} ${percent(shares[state])} %`).join(', ')}`,
+      `${station} ${states.map((state) => `${STATE_LOOKS[state].word} ${percent(shares[state])} %`).join(', ')}`,
   );
   const options: Options = {
     width: WIDTH,
@@ -167,6 +169,15 @@ function statePanel({ stateShares }: Comparison, policy: string): string {
         stroke: 'white',
         strokeWidth: 1,
       }),
+      // A frame, for a light segment at the end is hardly darker than the paper.
+      Plot.barX(stations, {
+        y: (_: unknown, row: number) => row,
+        x1: 0,
+        x2: 100,
+        fill: 'none',
+        stroke: INK,
+        strokeWidth: 0.5,
+      }),
       Plot.text(segments, { y: 'row', x: 'middle', text: 'text', fill: 'ink', fontSize: 11 }),
     ],
   };
@@ -175,5 +186,6 @@ function statePanel({ stateShares }: Comparison, policy: string): string {
 
 /** One panel a policy: a stacked bar a station, its segments in the order of the states. */
 export function stateCharts(comparison: Comparison): { policy: string; svg: string }[] {
-  return comparison.policies.map((policy) => ({ policy, svg: statePanel(comparison, policy) }));
+  const states = occurring(Object.values(comparison.stateShares));
+  return comparison.policies.map((policy) => ({ policy, svg: statePanel(comparison, policy, states) }));
 }

@@ -20,9 +20,12 @@ export interface ComparisonDocument {
   /** The policy that the others are compared with. */
   readonly baseline: string;
   readonly policies: readonly string[];
+  /** Without those that no run of any policy gives a value for. */
   readonly measures: readonly MeasureDocument[];
   /** Mean share of the counted time by policy, station and state. */
   readonly state_shares: Comparison['stateShares'];
+  /** Mean share of the counted time that a crew's members were busy, by policy and crew. */
+  readonly crew_busy_shares: Comparison['crewShares'];
   readonly runs: readonly RunDocument[];
 }
 
@@ -96,7 +99,7 @@ export function comparisonJson({
   version,
   scenario,
 }: ComparisonSource): ComparisonDocument {
-  const { baseline, comparisons, policies, measures, stateShares } = comparison;
+  const { baseline, comparisons, policies, measures, stateShares, crewShares } = comparison;
   return {
     format: 'mendline comparison 1',
     version,
@@ -125,6 +128,7 @@ export function comparisonJson({
       })),
     })),
     state_shares: stateShares,
+    crew_busy_shares: crewShares,
     runs: outcomes.map(runDocument),
   };
 }

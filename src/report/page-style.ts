@@ -53,7 +53,7 @@ figure svg text { font-variant-numeric: tabular-nums; }
 figure svg { font-family: system-ui, 'Segoe UI', Helvetica, Arial, sans-serif; display: block; margin-top: 0.4rem; }
 .legend { display: flex; flex-wrap: wrap; gap: 0.4rem 1.25rem; list-style: none; padding: 0; font-size: 0.9375rem; }
 .legend b { display: inline-block; width: 1.5rem; margin-right: 0.45rem; text-align: center; font-weight: 600;
-  print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+  border: 1px solid var(--ink); print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 dl { display: grid; grid-template-columns: minmax(7rem, max-content) minmax(0, 1fr); gap: 0.35rem 1.25rem; }
 dt { font-weight: 600; }
 dd { margin: 0; overflow-wrap: anywhere; }

@@ -1,11 +1,11 @@
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
-import { STATES } from '../line/state.ts';
+import type { State } from '../line/state.ts';
 import { basisOf, type Cells, cellsOf, notesOf, percentLevel } from './cells.ts';
 import { intervalCharts, stateCharts } from './charts.ts';
 import { escapeHtml } from './escape.ts';
 import { percent } from './format.ts';
 import { PAGE_STYLE } from './page-style.ts';
-import { STATE_LOOKS } from './state-words.ts';
+import { occurring, STATE_LOOKS } from './state-words.ts';
 import { verdictSentences } from './verdict.ts';
 
 /** What the runs were made from, enough to make them again. */
@@ -116,26 +116,27 @@ function intervalFigures(comparison: Comparison): string {
   return `<p class="note">${key}</p>\n<div class="panels">\n${figures.join('\n')}\n</div>`;
 }
 
-function stateTable(comparison: Comparison, policy: string, index: number): string {
+function stateTable(comparison: Comparison, policy: string, index: number, states: readonly State[]): string {
   const rows = Object.entries(comparison.stateShares[policy]!).map(
     ([station, shares]) =>
       `<tr><th scope="row">${escapeHtml(station)}</th>` +
-      `${STATES.map((state) => `<td>${percent(shares[state])}</td>`).join('')}</tr>`,
+      `${states.map((state) => `<td>${percent(shares[state])}</td>`).join('')}</tr>`,
   );
-  const head = heading('station') + STATES.map((state) => heading(state)).join('');
+  const head = heading('station') + states.map((state) => heading(STATE_LOOKS[state].word)).join('');
   const caption = `${escapeHtml(policy)} <span>(mean share of the counted time, %)</span>`;
   return scrolling(`states-${index + 1}`, caption, head, rows);
 }
 
 function stateFigures(comparison: Comparison): string {
-  const legend = STATES.map((state) => {
-    const { letter, colour, ink } = STATE_LOOKS[state];
-    return `<li><b style="background:${colour};color:${ink}">${letter}</b>${state}</li>`;
+  const states = occurring(Object.values(comparison.stateShares));
+  const legend = states.map((state) => {
+    const { word, letter, colour, ink } = STATE_LOOKS[state];
+    return `<li><b style="background:${colour};color:${ink}">${letter}</b>${word}</li>`;
   });
   const figures = stateCharts(comparison).map(
     ({ policy, svg }) => `<figure><figcaption>${escapeHtml(policy)}</figcaption>${svg}</figure>`,
   );
-  const tables = comparison.policies.map((policy, i) => stateTable(comparison, policy, i));
+  const tables = comparison.policies.map((policy, i) => stateTable(comparison, policy, i, states));
   return `<ul class="legend" aria-label="States, in the order of the bars">${legend.join('')}</ul>
 <div class="panels">
 ${figures.join('\n')}
@@ -146,8 +147,25 @@ ${tables.join('\n')}
 </details>`;
 }
 
+/** How busy the crews were; empty where the line has none. */
+function crewSection({ policies, crewShares }: Comparison): string {
+  const crews = Object.keys(crewShares[policies[0]!]!);
+  if (crews.length === 0) return '';
+  const rows = policies.map(
+    (policy) =>
+      `<tr><th scope="row">${escapeHtml(policy)}</th>` +
+      `${crews.map((crew) => `<td>${percent(crewShares[policy]![crew]!)}</td>`).join('')}</tr>`,
+  );
+  const head = heading('policy') + crews.map((crew) => heading(crew)).join('');
+  const caption =
+    'Busy <span>(mean share of the counted time that a member of the crew was at work or on the way to it, %; ' +
+    'the hours off shift count as time, too)</span>';
+  return section('crews', 'What the crews did', scrolling('table-crews', caption, head, rows));
+}
+
 function reading(comparison: Comparison): string {
   const { baseline, comparisons, measures } = comparison;
+  const states = occurring(Object.values(comparison.stateShares));
   const terms: [string, string][] = [
     [
       'interval',
@@ -184,7 +202,7 @@ ${define(kept)}
 <h3>Measures</h3>
 ${define(measures.map(({ measure }) => [measure.name, `${measure.meaning}. ${measure.better === 'higher' ? 'Higher' : 'Lower'} is better.`]))}
 <h3>States of a station</h3>
-${define(STATES.map((state) => [state, STATE_LOOKS[state].meaning]))}`;
+${define(states.map((state) => [STATE_LOOKS[state].word, STATE_LOOKS[state].meaning]))}`;
 }
 
 function origin({ file, sha256, version, command, seeds }: Provenance): string {
@@ -243,6 +261,7 @@ ${section('about', 'The scenario', `<div class="prose">${paragraphs(about)}</div
 ${section('intervals', 'Intervals', intervalFigures(comparison))}
 ${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison)).join('\n'))}
 ${section('states', 'What the stations did', stateFigures(comparison))}
+${crewSection(comparison)}
 ${section('reading', 'How to read this', `<div class="prose">${reading(comparison)}</div>`)}
 ${section('text', 'Scenario text', `<details>\n<summary>${escapeHtml(provenance.file)}</summary>\n<pre tabindex="0">${escapeHtml(scenarioText)}</pre>\n</details>`)}
 ${section('origin', 'Provenance', origin(provenance))}

@@ -1,9 +1,10 @@
 import { Chalk, type ChalkInstance } from 'chalk';
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
-import { STATES } from '../line/state.ts';
+import { STATES, type State } from '../line/state.ts';
 import { basisOf, cellsOf, headingOf, notesOf, percentLevel } from './cells.ts';
 import { cut, padLeft, padRight, printable, widthOf, wrap } from './columns.ts';
 import { percent } from './format.ts';
+import { occurring, STATE_LOOKS } from './state-words.ts';
 import { verdictSentences } from './verdict.ts';
 
 export interface TerminalOptions {
@@ -20,30 +21,44 @@ interface Column {
 }
 
 const GAP = 2;
+/** A first column narrower than this cuts most names. */
+const LEAST_FIRST = 12;
 
-/** Lines of a table without frames. The first column is cut to what the others leave of `width`. */
-function tableLines(columns: readonly Column[], width: number, paint: (cell: string) => string): string[] {
-  const widths = columns.map(({ heading, cells }) => Math.max(...[heading, ...cells].map(widthOf)));
-  const rest = widths.slice(1).reduce((sum, own) => sum + own + GAP, 0);
-  widths[0] = Math.min(widths[0]!, Math.max(6, width - rest));
-  const line = (cell: (column: Column) => string, painted: (text: string) => string) =>
+interface Table {
+  /** One line, or two where some heading is in two. */
+  readonly heading: readonly string[];
+  readonly body: readonly string[];
+}
+
+/**
+ * Lines of a table without frames. A heading may have two lines. The first column is cut to what the others leave of
+ * `width`; where that would be very little, they move closer together.
+ */
+function tableLines(columns: readonly Column[], width: number, paint: (cell: string) => string): Table {
+  const headings = columns.map(({ heading }) => heading.split('\n'));
+  const high = Math.max(...headings.map((lines) => lines.length));
+  const widths = columns.map(({ cells }, i) => Math.max(...[...headings[i]!, ...cells].map(widthOf)));
+  const others = (gap: number) => widths.slice(1).reduce((sum, own) => sum + own + gap, 0);
+  const gap = width - others(GAP) < Math.min(widths[0]!, LEAST_FIRST) ? 1 : GAP;
+  widths[0] = Math.min(widths[0]!, Math.max(6, width - others(gap)));
+  const line = (cell: (column: Column, i: number) => string, painted: (text: string) => string) =>
     columns
       .map((column, i) => {
-        const text = i === 0 ? cut(cell(column), widths[0]!) : cell(column);
+        const text = i === 0 ? cut(cell(column, i), widths[0]!) : cell(column, i);
         const last = i === columns.length - 1;
         if (column.side === 'right') return painted(padLeft(text, widths[i]!));
         return painted(last ? text : padRight(text, widths[i]!));
       })
-      .join(' '.repeat(GAP))
+      .join(' '.repeat(gap))
       .trimEnd();
-  const rows = columns[0]!.cells.map((_, i) => line(({ cells }) => cells[i]!, paint));
-  return [
+  const rows = columns[0]!.cells.map((_, row) => line(({ cells }) => cells[row]!, paint));
+  const heading = Array.from({ length: high }, (_, row) =>
     line(
-      ({ heading }) => heading,
+      (_, i) => headings[i]![row - high + headings[i]!.length] ?? '',
       (text) => text,
     ),
-    ...rows,
-  ];
+  );
+  return { heading, body: rows };
 }
 
 /** Colour only repeats what the word says. */
@@ -79,33 +94,54 @@ function measureLines(
     },
     { heading: 'verdict', side: 'left', cells: rows.map(({ verdict }) => verdict) },
   ];
-  const [heading, ...body] = tableLines(several ? [...left, ...right] : left, width, painter(ink));
+  const { heading, body } = tableLines(several ? [...left, ...right] : left, width, painter(ink));
   const notes = notesOf(compared, comparison).flatMap((note) => wrap(printable(note), width));
   return [
     ink.bold(headingOf(compared)),
-    ink.dim(heading!),
+    ...heading.map((line) => ink.dim(line)),
     ...body,
     ...notes.map((note) => ink.dim(note)),
     '',
   ];
 }
 
-function stateLines(
-  { stateShares }: Comparison,
-  policy: string,
+/** Always shown, for a reader looks for them; the other states only where some station was in them. */
+const BASE_STATES: readonly State[] = ['working', 'starved', 'blocked', 'down', 'held'];
+
+/** A table of shares under a heading of its own. */
+function shareLines(
+  { title, columns }: { readonly title: string; readonly columns: readonly Column[] },
   ink: ChalkInstance,
   width: number,
 ): string[] {
-  const stations = Object.entries(stateShares[policy]!);
+  const { heading, body } = tableLines(columns, width, (cell) => cell);
+  return [ink.bold(title), ...heading.map((line) => ink.dim(line)), ...body, ''];
+}
+
+function stateLines({ stateShares }: Comparison, policy: string, ink: ChalkInstance, width: number) {
+  const shares = stateShares[policy]!;
+  const stations = Object.entries(shares);
+  const found = occurring([shares]);
+  const shown = STATES.filter((state) => BASE_STATES.includes(state) || found.includes(state));
   const columns: Column[] = [
     { heading: 'station', side: 'left', cells: stations.map(([station]) => printable(station)) },
-    ...STATES.map((state): Column => {
-      const cells = stations.map(([, shares]) => percent(shares[state]));
-      return { heading: state, side: 'right', cells };
+    ...shown.map((state): Column => {
+      const cells = stations.map(([, own]) => percent(own[state]));
+      return { heading: STATE_LOOKS[state].word.replace(' ', '\n'), side: 'right', cells };
     }),
   ];
-  const [heading, ...body] = tableLines(columns, width, (cell) => cell);
-  return [ink.bold('what the stations did, % of the counted time'), ink.dim(heading!), ...body, ''];
+  return shareLines({ title: 'what the stations did, % of the counted time', columns }, ink, width);
+}
+
+/** How busy the crews were; nothing where the line has none. */
+function crewLines({ crewShares }: Comparison, policy: string, ink: ChalkInstance, width: number) {
+  const crews = Object.entries(crewShares[policy]!);
+  if (crews.length === 0) return [];
+  const columns: Column[] = [
+    { heading: 'crew', side: 'left', cells: crews.map(([crew]) => printable(crew)) },
+    { heading: 'busy', side: 'right', cells: crews.map(([, share]) => percent(share)) },
+  ];
+  return shareLines({ title: 'what the crews did, % of the counted time', columns }, ink, width);
 }
 
 function titleLines(title: string, ink: ChalkInstance, width: number): string[] {
@@ -152,7 +188,7 @@ export function singleText(comparison: Comparison, { title, colour, width }: Ter
       cells: rows.map(({ interval }) => interval),
     },
   ];
-  const [heading, ...body] = tableLines(columns, width, (cell) => cell);
+  const { heading, body } = tableLines(columns, width, (cell) => cell);
   const notes = measures.flatMap(({ measure, rows: all }) =>
     all
       .filter(({ policy, estimate }) => policy === baseline && estimate.runs < alone.seeds)
@@ -161,11 +197,12 @@ export function singleText(comparison: Comparison, { title, colour, width }: Ter
   return [
     ...titleLines(title, ink, width),
     ink.bold(cut(`policy ${printable(baseline)}`, width)),
-    ink.dim(heading!),
+    ...heading.map((line) => ink.dim(line)),
     ...body,
     ...notes.flatMap((note) => wrap(note, width)),
     '',
     ...stateLines(comparison, baseline, ink, width),
+    ...crewLines(comparison, baseline, ink, width),
     ...wrap(basisOf(alone, LEVEL), width),
     '',
   ].join('\n');
