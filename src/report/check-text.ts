@@ -1,12 +1,16 @@
 import type { IdealLine } from '../line/ideal.ts';
 import type { ResponseSpec } from '../scenario/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
+import { calendarTexts } from './calendar-text.ts';
 import { cut, padLeft, padRight, printable, wrap } from './columns.ts';
+import { carrierTexts, crewTexts } from './crew-text.ts';
+import { demandTexts } from './demand-text.ts';
 import { disturbanceTexts } from './disturbance-text.ts';
 import { durationText } from './duration.ts';
 import { fixed, percent } from './format.ts';
 import { lineDrawing } from './line-drawing.ts';
-import { counted } from './words.ts';
+import { stationTexts } from './station-text.ts';
+import { listed as andListed, counted } from './words.ts';
 
 const CAUTION =
   'A planning aid: no substitute for risk assessment, local codes and competent people. Heated forming machines, robots and restarts can hurt.';
@@ -15,14 +19,41 @@ function rateText(perSecond: number): string {
   return Number.isFinite(perSecond) ? `${fixed(perSecond * 3600, 1)} /h` : 'no limit';
 }
 
-function stationTable(ideal: IdealLine): string[] {
+function stationTable({ stations }: Scenario, ideal: IdealLine): string[] {
   const head = `  ${padRight('station', 23)}${padLeft('time a part', 13)}${padLeft('available', 12)}${padLeft('alone could do', 18)}`;
-  const rows = ideal.stations.map(({ station, secondsPerPart, availability, rate }) => {
-    const name = padRight(cut(printable(station), 22), 23);
+  const rows = ideal.stations.map(({ station, secondsPerPart, availability, rate }, i) => {
+    const { machines } = stations[i]!;
+    const several = machines > 1 ? ` x${machines}` : '';
+    const name = padRight(`${cut(printable(station), 22 - several.length)}${several}`, 23);
     const mark = station === ideal.bottleneck ? '  bottleneck' : '';
     return `  ${name}${padLeft(durationText(secondsPerPart), 13)}${padLeft(`${percent(availability)} %`, 12)}${padLeft(rateText(rate), 18)}${mark}`;
   });
   return [head, ...rows];
+}
+
+/** What the ideal rate is made from, what it leaves out of this scenario, and what that makes of it. */
+function idealText({ stations, crew, carriers, calendars, demand }: Scenario, ideal: IdealLine): string {
+  const waiting = [
+    'parts',
+    'room',
+    ...(crew.length > 0 ? ['crews'] : []),
+    ...(carriers.length > 0 ? ['carriers'] : []),
+    ...(demand ? ['orders'] : []),
+  ];
+  const out = [
+    `waiting for ${andListed(waiting)}`,
+    ...(stations.some(({ warmUp }) => warmUp) ? ['warming up'] : []),
+    'scrap',
+    'rework',
+  ];
+  const chosen = stations.some(({ to }) => to.by === 'priority' || to.by === 'state');
+  return [
+    `Ideal rate ${rateText(ideal.rate)}, set by "${printable(ideal.bottleneck)}": from mean times, breakdowns, ` +
+      `set-ups, maintenance and calendars alone, without ${out.join(', ')} or disturbances.`,
+    ...(calendars.length > 0 ? ['Calendars count by the whole week, idle hours included.'] : []),
+    ...(chosen ? ['Ways chosen by priority or state count as if each got as much as it can take.'] : []),
+    'In the long run the line stays below it.',
+  ].join(' ');
 }
 
 /** The response and what it acts on. */
@@ -41,27 +72,34 @@ export function checkText(scenario: Scenario, ideal: IdealLine, width: number): 
   const responses = policies.map(({ name, responses }) =>
     responses.length === 0 ? `${name}: no response` : `${name}: ${responses.map(responseText).join(', ')}`,
   );
+  const section = (heading: string, items: readonly string[]) =>
+    items.length > 0 ? [heading, ...listed(items, ''), ''] : [];
   return [
-    printable(scenario.title),
+    ...wrap(printable(scenario.title), width),
     ...wrap(printable(scenario.about), width),
     '',
     'The line',
     ...lineDrawing(scenario, width),
     '',
-    ...stationTable(ideal),
+    ...stationTable(scenario, ideal),
     '',
-    ...wrap(
-      `Ideal rate ${rateText(ideal.rate)}, set by "${printable(ideal.bottleneck)}": from mean times and breakdowns alone, without waiting, scrap, rework or disturbances. In the long run the line stays below it.`,
-      width,
-    ),
+    ...wrap(idealText(scenario, ideal), width),
     '',
+    ...section('Stations, besides their cycles', stationTexts(scenario)),
+    ...section('Crews', crewTexts(scenario)),
+    ...section('Carriers', carrierTexts(scenario)),
+    ...section('Calendars; the run begins on Monday at 00:00', calendarTexts(scenario)),
+    ...section('Orders', demandTexts(scenario.demand)),
     'What will disturb it',
     ...listed(disturbanceTexts(scenario), 'nothing'),
     '',
     'Policies, the first being what the others are compared with',
     ...listed(responses, ''),
     '',
-    `Each policy: ${counted(run.seeds, 'run')} of ${durationText(run.length)} after ${durationText(run.warmUp)} of warm-up.`,
+    ...wrap(
+      `Each policy: ${counted(run.seeds, 'run')} of ${durationText(run.length)} after ${durationText(run.warmUp)} of warm-up.`,
+      width,
+    ),
     ...wrap(CAUTION, width),
     '',
   ].join('\n');

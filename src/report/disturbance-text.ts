@@ -27,10 +27,20 @@ function disturbanceText(it: DisturbanceSpec): string {
   return `${it.name}: ${what(it)}, from ${lawText(it.at)} after the start for ${lawText(it.for)}${again}`;
 }
 
-function breakdownText(station: string, { name, every, counted, repair, crew }: BreakdownSpec): string {
+const FATES = {
+  resumes: 'its cycle resumes',
+  restarts: 'its cycle starts anew',
+  scraps: 'its part is scrapped',
+} as const satisfies Record<BreakdownSpec['cycle'], string>;
+
+function breakdownText(
+  station: string,
+  { name, every, counted, repair, cycle, crew }: BreakdownSpec,
+): string {
   const clock = counted === 'working' ? 'of work' : 'by the clock';
   const by = crew === undefined ? '' : ` by "${crew}"`;
-  return `"${station}" breaks down (${name}): after ${lawText(every)} ${clock}, repaired in ${lawText(repair)}${by}`;
+  const told = `after ${lawText(every)} ${clock}, repaired in ${lawText(repair)}${by}; ${FATES[cycle]}`;
+  return `"${station}" breaks down (${name}): ${told}`;
 }
 
 /** All that goes wrong in a scenario, in words: its disturbances, then the breakdowns of its stations. */

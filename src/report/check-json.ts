@@ -1,0 +1,63 @@
+import { meanOf } from '../kernel/distributions/index.ts';
+import type { IdealLine } from '../line/ideal.ts';
+import { workingShare } from '../line/week.ts';
+import { routesOf } from '../scenario/routes.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import { shiftsText } from './calendar-text.ts';
+import { disturbanceTexts } from './disturbance-text.ts';
+
+export interface CheckSource {
+  readonly scenario: Scenario;
+  readonly ideal: IdealLine;
+  readonly file: string;
+  readonly sha256: string;
+}
+
+/** A scenario explained as data; numbers are in the unit that their key names, and null is no value or no limit. */
+export function checkJson({ scenario, ideal, file, sha256 }: CheckSource): object {
+  const { title, stations, crew, carriers, calendars, demand, policies } = scenario;
+  return {
+    format: 'mendline check 2',
+    scenario: { file, title, sha256 },
+    ideal_rate_per_h: ideal.rate * 3600,
+    bottleneck: ideal.bottleneck,
+    stations: ideal.stations.map(({ station, secondsPerPart, availability, rate, flow }, i) => {
+      const spec = stations[i]!;
+      return {
+        station,
+        does: spec.does,
+        machines: spec.machines,
+        by: spec.to.by,
+        to: routesOf(spec),
+        time_per_part_s: secondsPerPart,
+        availability,
+        rate_per_h: rate * 3600,
+        flow_per_h: flow * 3600,
+        calendar: spec.calendar ?? null,
+      };
+    }),
+    crew: crew.map(({ name, number, serves, calendar }) => ({
+      name,
+      number,
+      serves,
+      calendar: calendar ?? null,
+    })),
+    carriers: carriers.map(({ name, number, from, to }) => ({ name, number, from, to: to ?? null })),
+    calendars: calendars.map((it) => ({
+      name: it.name,
+      shifts: shiftsText(it),
+      working_share: workingShare(it),
+    })),
+    demand: demand && {
+      mean_every_s: meanOf(demand.every),
+      pieces: demand.pieces,
+      due_after_s: demand.dueAfter,
+      finished_goods: { at_start: demand.finishedGoods.atStart, most: demand.finishedGoods.most },
+    },
+    disturbances: disturbanceTexts(scenario),
+    policies: policies.map(({ name, responses }) => ({
+      name,
+      responses: responses.map((response) => response.do),
+    })),
+  };
+}

@@ -1,0 +1,59 @@
+import type { Scenario } from '../scenario/scenario.ts';
+import type { StationSpec } from '../scenario/stations.ts';
+import type { TaskSpec } from '../scenario/tasks.ts';
+import { durationText } from './duration.ts';
+import { percent } from './format.ts';
+import { lawText } from './law-text.ts';
+import { counted } from './words.ts';
+
+const WHILE_DOWN = {
+  unloads: undefined,
+  nothing: 'while down it does not even pass on what is finished',
+  'loads-and-unloads': 'while down it still takes and passes on parts',
+} as const satisfies Record<StationSpec['whileDown'], string | undefined>;
+
+const SHIFT_END = {
+  finishes: undefined,
+  resumes: 'the end of a shift interrupts a cycle, which resumes with the next',
+  restarts: 'the end of a shift interrupts a cycle, which starts anew with the next',
+  scraps: 'the end of a shift interrupts a cycle and scraps its part',
+} as const satisfies Record<StationSpec['shiftEnd'], string | undefined>;
+
+function handlingText({ handling }: StationSpec): string | undefined {
+  if (!handling) return undefined;
+  const { load, unload, by } = handling;
+  const parts = [
+    ...(load > 0 ? [`loaded in ${durationText(load)}`] : []),
+    ...(unload > 0 ? [`unloaded in ${durationText(unload)}`] : []),
+  ];
+  return `${parts.join(' and ')} by ${by === undefined ? 'itself' : `"${by}"`}`;
+}
+
+function taskText(kind: string, { name, cycles, every, counted: by, takes, crew }: TaskSpec): string {
+  const after =
+    cycles === undefined
+      ? `after ${lawText(every!)} ${by === 'working' ? 'of work' : 'by the clock'}`
+      : `after ${counted(cycles, 'cycle')}`;
+  return `${kind} "${name}" ${after}, takes ${lawText(takes)}${crew === undefined ? '' : ` by "${crew}"`}`;
+}
+
+function warmUpText({ warmUp }: StationSpec): string | undefined {
+  if (!warmUp) return undefined;
+  return `warms up in ${lawText(warmUp.takes)} when it has not worked for more than ${durationText(warmUp.after)}`;
+}
+
+/** What a station does besides its cycles, and where it departs from what is usual; nothing where there is no such thing. */
+export function stationTexts({ stations }: Scenario): string[] {
+  return stations.flatMap((spec) => {
+    const told = [
+      spec.speed < 1 ? `works at ${percent(spec.speed)} % of its speed` : undefined,
+      handlingText(spec),
+      ...spec.setUps.map((task) => taskText('set-up', task)),
+      ...spec.maintenance.map((task) => taskText('maintenance', task)),
+      warmUpText(spec),
+      WHILE_DOWN[spec.whileDown],
+      spec.calendar === undefined ? undefined : SHIFT_END[spec.shiftEnd],
+    ].filter((text) => text !== undefined);
+    return told.length > 0 ? [`"${spec.name}": ${told.join('; ')}`] : [];
+  });
+}
