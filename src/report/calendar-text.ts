@@ -1,8 +1,12 @@
-import { type CalendarSpec, DAYS } from '../scenario/calendars.ts';
+import type { CalendarSpec } from '../scenario/calendars.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { counted, listed } from './words.ts';
 
 const DAY = 24 * 3600;
+/** In the order of the week. */
+const DAYS: readonly CalendarSpec['shifts'][number]['days'][number][] = [
+  'mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun',
+]; // biome-ignore format: one line reads better
 
 /** Seconds from a midnight as `06:00`; the end of a day is `24:00`. */
 function clock(seconds: number): string {
@@ -13,7 +17,7 @@ function clock(seconds: number): string {
 }
 
 /** `mon-fri, sun`: three days and more in a row are a stretch. */
-function daysText(days: readonly string[]): string {
+function daysText(days: CalendarSpec['shifts'][number]['days']): string {
   const stretches: number[][] = [];
   for (const [i, day] of DAYS.entries()) {
     if (!days.includes(day)) continue;

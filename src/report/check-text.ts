@@ -10,7 +10,7 @@ import { durationText } from './duration.ts';
 import { fixed, percent } from './format.ts';
 import { lineDrawing } from './line-drawing.ts';
 import { stationTexts } from './station-text.ts';
-import { listed as andListed, counted } from './words.ts';
+import { counted } from './words.ts';
 
 const CAUTION =
   'A planning aid: no substitute for risk assessment, local codes and competent people. Heated forming machines, robots and restarts can hurt.';
@@ -41,7 +41,7 @@ function idealText({ stations, crew, carriers, calendars, demand }: Scenario, id
     ...(demand ? ['orders'] : []),
   ];
   const out = [
-    `waiting for ${andListed(waiting)}`,
+    `waiting (for ${waiting.join(', ')})`,
     ...(stations.some(({ warmUp }) => warmUp) ? ['warming up'] : []),
     'scrap',
     'rework',

@@ -66,6 +66,11 @@ function heading(text: string, kind = ''): string {
   return `<th scope="col"${kind && ` class="${kind}"`}>${escapeHtml(text)}</th>`;
 }
 
+/** With hyphens at which no line breaks. */
+function unbroken(text: string): string {
+  return text.replaceAll('-', '\u2011');
+}
+
 function verdictCell(verdict: string): string {
   const kind = verdict === 'better' || verdict === 'worse' ? ` ${verdict}` : '';
   return `<td class="word${kind}">${verdict}</td>`;
@@ -122,7 +127,8 @@ function stateTable(comparison: Comparison, policy: string, index: number, state
       `<tr><th scope="row">${escapeHtml(station)}</th>` +
       `${states.map((state) => `<td>${percent(shares[state])}</td>`).join('')}</tr>`,
   );
-  const head = heading('station') + states.map((state) => heading(STATE_LOOKS[state].word)).join('');
+  const head =
+    heading('station') + states.map((state) => heading(unbroken(STATE_LOOKS[state].word))).join('');
   const caption = `${escapeHtml(policy)} <span>(mean share of the counted time, %)</span>`;
   return scrolling(`states-${index + 1}`, caption, head, rows);
 }

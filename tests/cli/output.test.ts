@@ -50,7 +50,8 @@ describe('check', () => {
     const { out } = await at.mendline(['check', at.file('cell.yaml', quick()), '--json']);
     const document = JSON.parse(out);
     expect(Object.keys(document)).toEqual([
-      'format', 'scenario', 'ideal_rate_per_h', 'bottleneck', 'stations', 'disturbances', 'policies',
+      'format', 'scenario', 'ideal_rate_per_h', 'bottleneck', 'stations', 'crew', 'carriers', 'calendars',
+      'demand', 'disturbances', 'policies',
     ]); // biome-ignore format: one line reads better
     expect(document.policies).toEqual([
       { name: 'carry on', responses: [] },
@@ -90,7 +91,7 @@ describe('compare', () => {
     const document = JSON.parse(out);
     expect(Object.keys(document)).toEqual([
       'format', 'version', 'scenario', 'seeds', 'level', 'comparisons', 'baseline', 'policies', 'measures',
-      'state_shares', 'runs',
+      'state_shares', 'crew_busy_shares', 'runs',
     ]); // biome-ignore format: one line reads better
     expect(document).toMatchObject({ seeds: [1, 2, 3], baseline: 'carry on', level: 0.95 });
     expect(document.runs).toHaveLength(6);
@@ -130,6 +131,17 @@ describe('run', () => {
     const named = await at.mendline(['run', path, '--policy', 'scrap at once', '--json']);
     expect(JSON.parse(named.out)).toMatchObject({ policies: ['scrap at once'], seeds: [1, 2, 3] });
     expect(at.files()).toEqual(['cell.yaml']);
+  });
+
+  it('shows shifts, technicians, handlers and crews of the shipped cell in 80 columns', async () => {
+    const { code, out, err } = await at.mendline(['run', shipped('shared-crew.yaml'), '--seeds', '2']);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toMatch(
+      /^station +working +starved +blocked +down +technician +handler +set-up +shift +held$/m,
+    );
+    expect(out).toMatch(/^fitter +\d+\.\d$/m);
+    expect(out).not.toContain('_');
+    for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
   });
 
   it('gives a policy the same runs alone as beside others', async () => {

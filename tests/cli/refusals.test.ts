@@ -134,4 +134,33 @@ describe('a run that fails exits 4', () => {
       own.remove();
     },
   );
+
+  // Each in one line, with the time and whom to look at, and nothing where the answer would stand.
+  it.each([
+    ['run', shipped('knotted.yaml'), []],
+    ['run', shipped('knotted.yaml'), ['--json']],
+    ['compare', shipped('knotted.yaml'), ['--json', '--seeds', '3']],
+  ])('%s of a knotted line', async (command, file, more) => {
+    expect(await refused([command, file, ...more], 4)).toMatch(
+      /^mendline: the run of policy "carry on" under seed 1 failed: the line came to a standstill at .+ s: "(bench|gauging)" waits for room in front of "(gauging|bench)", .+\n$/,
+    );
+  });
+
+  it.each([[[]], [['--json']]])('an endless loop at one instant, with %j', async (more) => {
+    const loop = at.file(
+      'loop.yaml',
+      `mendline: 1
+title: A line that takes no time
+about: Invented, to go round for ever.
+run: { warm-up: 0 s, length: 1 h, seeds: 2 }
+stock: { blank: { unlimited: true } }
+stations:
+  press: { does: work, takes: blank, cycle: 0 s, to: good }
+policies: { carry on: [] }
+`,
+    );
+    expect(await refused(['run', loop, ...more], 4)).toMatch(
+      /^mendline: the run of policy "carry on" under seed 1 failed: more than \d+ events happened at 0 s .*"press".*\n$/,
+    );
+  });
 });

@@ -27,6 +27,14 @@ describe('runsCsv', () => {
     expect(cell('scrap_rate')).toBe('');
   });
 
+  it('has a column a crew', () => {
+    const busy = (share: number) => ({ ...outcome('a', 1), crewBusyShares: { fitter: share } });
+    const [header, row] = runsCsv([busy(0.25)])
+      .split('\r\n')
+      .map((line) => line.split(','));
+    expect(row![header!.indexOf('crew_busy_share_fitter')]).toBe('0.25');
+  });
+
   it('quotes commas, quotes and line breaks', () => {
     expect(runsCsv([outcome('hold, "then"\ngo', 1)])).toContain('\r\n"hold, ""then""\ngo",1,');
   });

@@ -37,6 +37,21 @@ describe('comparisonJson', () => {
     });
   });
 
+  it('holds the mean of each crew over the runs of a policy, and leaves out measures that no run gives', () => {
+    const runs = ['a', 'b'].flatMap((name, p) =>
+      [0.2, 0.4].map((busy, i) => ({
+        ...outcome(name, i + 1, { fit_rate: 0.5 }),
+        crewBusyShares: { fitter: busy + p / 10 },
+      })),
+    );
+    const made = documentOf(runs);
+    expect(made.crew_busy_shares.a!.fitter).toBeCloseTo(0.3, 12);
+    expect(made.crew_busy_shares.b!.fitter).toBeCloseTo(0.4, 12);
+    expect(made.runs[3]!.crew_busy_shares).toEqual({ fitter: 0.5 });
+    expect(made.measures.map(({ key }) => key)).toEqual(['fit_rate']);
+    expect(made.runs[0]!.measures.on_time_rate).toBeNull();
+  });
+
   it('survives being written and read', () => {
     const made = documentOf();
     expect(JSON.parse(JSON.stringify(made))).toEqual(made);

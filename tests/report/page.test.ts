@@ -58,6 +58,54 @@ describe('comparisonPage', () => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
+  it('shows the states that occur by their words, and no others', () => {
+    const made = comparisonPage({
+      ...samplePage(),
+      comparison: compare(
+        ['a'],
+        [
+          {
+            ...outcome('a', 1, { fit_rate: 0.5 }),
+            stateShares: { press: shares({ working: 0.5, awaiting_technician: 0.5 }) },
+          },
+        ],
+      ),
+    });
+    const { document } = parseHTML(made);
+    const legend = [...document.querySelectorAll('.legend li')] as { textContent: string }[];
+    expect(legend.map(({ textContent }) => textContent)).toEqual(['wworking', 'tno technician']);
+    expect(document.querySelector('#states svg')!.getAttribute('aria-label')).toContain(
+      'press working 50.0 %, no technician 50.0 %.',
+    );
+    for (const word of ['awaiting', 'off shift', 'starved', 'set-up']) expect(made).not.toContain(word);
+  });
+
+  it('tells how busy the crews were, where there are any', () => {
+    const runs = [0.2, 0.4].map((busy, i) => ({
+      ...outcome('a', i + 1, { fit_rate: 0.5 }),
+      crewBusyShares: { 'a <fitter>': busy },
+    }));
+    const { document } = parseHTML(comparisonPage({ ...samplePage(), comparison: compare(['a'], runs) }));
+    const cells = [...document.querySelectorAll('#crews th, #crews td')] as { textContent: string }[];
+    expect(cells.map(({ textContent }) => textContent)).toEqual(['policy', 'a <fitter>', 'a', '30.0']);
+    expect(page).not.toContain('id="crews"');
+  });
+
+  it('leaves out a measure that no run gives', () => {
+    const { document } = parseHTML(
+      comparisonPage({
+        ...samplePage(),
+        comparison: compare(
+          ['a', 'b'],
+          [outcome('a', 1, { fit_rate: 0.5 }), outcome('b', 1, { fit_rate: 0.6 })],
+        ),
+      }),
+    );
+    expect(document.querySelectorAll('#intervals figure')).toHaveLength(1);
+    expect(document.querySelectorAll('#measures table')).toHaveLength(1);
+    expect(document.querySelector('#reading')!.textContent).not.toContain('finished goods');
+  });
+
   it('puts the verdict first and the caution in', () => {
     expect(page.indexOf('id="verdict"')).toBeLessThan(page.indexOf('id="about"'));
     expect(page).toContain('it is no substitute for risk assessment, local codes and competent people');

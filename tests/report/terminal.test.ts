@@ -1,10 +1,11 @@
 import { stripVTControlCharacters } from 'node:util';
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/experiment/comparison.ts';
+import { STATES } from '../../src/line/state.ts';
 import { widthOf, wrap } from '../../src/report/columns.ts';
 import { comparisonText, singleText } from '../../src/report/terminal.ts';
 import { verdictSentences } from '../../src/report/verdict.ts';
-import { outcome, wobble } from './fake.ts';
+import { outcome, shares, wobble } from './fake.ts';
 import { sampleOutcomes, samplePage } from './sample.ts';
 
 const PLAIN = { title: 'Tray cell', colour: false, width: 80 };
@@ -56,6 +57,23 @@ describe('comparisonText', () => {
   });
 });
 
+describe('a measure that no run gives', () => {
+  const comparison = compare(
+    ['a', 'b'],
+    ['a', 'b'].flatMap((name) => [1, 2].map((seed) => outcome(name, seed, { throughput_per_h: 40 + seed }))),
+  );
+
+  it('is left out of the text, and does not count among the comparisons', () => {
+    const text = comparisonText(comparison, PLAIN);
+    expect(text).toContain('throughput');
+    for (const word of ['fit rate', 'orders on time', 'finished goods', 'no value']) {
+      expect(text).not.toContain(word);
+    }
+    expect(comparison.comparisons).toBe(1);
+    expect(singleText(comparison, PLAIN)).not.toContain('finished goods');
+  });
+});
+
 describe('singleText', () => {
   it('lists the measures and what every station did, in 80 columns', () => {
     const outcomes = sampleOutcomes().filter(({ policy }) => policy === 'rework');
@@ -63,6 +81,50 @@ describe('singleText', () => {
     expect(widest(text)).toBeLessThanOrEqual(80);
     expect(text).toMatch(/^throughput, good \/h +\d/m);
     expect(text).toMatch(/^form +60\.0 +10\.0 +20\.0 +10\.0 +0\.0$/m);
+  });
+
+  it('always shows the five states a reader looks for, and the others by their words where they occur', () => {
+    const told = (own: Parameters<typeof shares>[0]) =>
+      singleText(compare(['a'], [{ ...outcome('a', 1), stateShares: { press: shares(own) } }]), PLAIN);
+    expect(told({ working: 1 })).toMatch(/^station +working +starved +blocked +down +held$/m);
+    const shift = told({ working: 0.5, off_shift: 0.5 });
+    expect(shift).toMatch(/^ +off$/m);
+    expect(shift).toMatch(/^station +working +starved +blocked +down +shift +held$/m);
+    expect(shift).toMatch(/^press +50\.0 +0\.0 +0\.0 +0\.0 +50\.0 +0\.0$/m);
+  });
+
+  it('fits all states into 80 columns, none of them by its key', () => {
+    const every = shares(Object.fromEntries(STATES.map((state) => [state, 1 / STATES.length])));
+    const names = ['a station with a long name', 'press', 'x'];
+    const text = singleText(
+      compare(
+        ['a'],
+        [
+          {
+            ...outcome('a', 1),
+            stateShares: {
+              ...Object.fromEntries(names.map((name) => [name, every])),
+              idle: shares({ off_shift: 1 }),
+            },
+          },
+        ],
+      ),
+      PLAIN,
+    );
+    expect(widest(text)).toBeLessThanOrEqual(80);
+    expect(text).not.toContain('_');
+    expect(text).toMatch(/^a station wit… +11\.1( +11\.1){8}$/m);
+  });
+
+  it('tells how busy the crews were, the mean over the runs', () => {
+    const runs = [0.2, 0.4].map((busy, i) => ({
+      ...outcome('a', i + 1),
+      crewBusyShares: { fitter: busy, robot: 0.6 },
+    }));
+    expect(singleText(compare(['a'], runs), PLAIN)).toMatch(
+      /^what the crews did, % of the counted time\ncrew +busy\nfitter +30\.0\nrobot +60\.0\n$/m,
+    );
+    expect(singleText(compare(['a'], [outcome('a', 1)]), PLAIN)).not.toContain('crew');
   });
 
   it('says that one run gives no interval', () => {

@@ -1,0 +1,194 @@
+import { describe, expect, it } from 'vitest';
+import { idealLine } from '../../src/line/ideal.ts';
+import { checkJson } from '../../src/report/check-json.ts';
+import { checkText } from '../../src/report/check-text.ts';
+import { widthOf } from '../../src/report/columns.ts';
+import { lineDrawing } from '../../src/report/line-drawing.ts';
+import { parseScenario } from '../../src/scenario/parse.ts';
+
+/** A scenario from its sections below `run`; one policy. */
+function scenarioOf(body: string) {
+  const head = 'mendline: 1\ntitle: T\nabout: Invented.\nrun: { warm-up: 0 s, length: 1 h, seeds: 1 }\n';
+  return parseScenario(`${head}${body}\npolicies: { carry on: [] }\n`, 'test.yaml');
+}
+
+const flat = (text: string) => text.replace(/\s+/g, ' ');
+function explained(body: string): string {
+  const scenario = scenarioOf(body);
+  return flat(checkText(scenario, idealLine(scenario), 80));
+}
+
+const BLANKS = 'stock: { blank: { unlimited: true } }\nstations:\n';
+const plain = (extra = '') =>
+  `${BLANKS}  press: { does: work, takes: blank, cycle: 10 s, to: good${extra && `, ${extra}`} }\n`;
+
+const RICH = `stations:
+  incoming: { does: arrive, every: { distribution: exponential, mean: 30 s }, when-full: lost,
+    to: { by: share, routes: { washing: 62.5 %, drying: 37.5 % } } }
+  washing: { does: work, buffer: 4, machines: 3, batch: 4, cycle: 60 s, to: { by: priority, routes: [drying, packing] } }
+  drying: { does: work, buffer: { places: 6, transit: 45 s }, machines: 2, cycle: 50 s,
+    to: { by: state, routes: [packing, checking] } }
+  packing: { does: work, buffer: unlimited, cycle: 12 s, to: good }
+  checking: { does: work, buffer: 3, cycle: 12 s, to: { by: share, routes: { good: 90 %, drying: 10 % } } }`;
+
+describe('lineDrawing', () => {
+  it('draws every way of every branch once, and ends a circle where it comes back', () => {
+    expect(lineDrawing(scenarioOf(RICH), 80)).toEqual([
+      '  incoming (about 30 s apart, lost when full)',
+      '    > 62.5 %: (4) washing x3, 4 at a time > 1st: (conveyor of 6, 45 s) drying x2',
+      '    > freest: (unlimited) packing > good',
+      '  incoming > 37.5 %: drying',
+      '  washing > 2nd: packing',
+      '  drying > freest: (3) checking > 90 %: good',
+      '  checking > 10 %: drying',
+      '  (8) has 8 places for parts that wait; x2 has 2 machines; 10 %: so many of the',
+      '  parts go this way; 1st, 2nd: the first way that has room; freest: the way to',
+      '  the station that is up and has fewest parts',
+    ]);
+  });
+
+  it('explains no sign that it does not use', () => {
+    expect(lineDrawing(scenarioOf(plain()), 80)).toEqual(['  blank > press > good']);
+  });
+
+  it('draws each of several sources', () => {
+    const two = `${BLANKS}  a: { does: work, takes: blank, cycle: 9 s, to: c }
+  b: { does: arrive, every: 9 s, to: c }
+  c: { does: work, buffer: unlimited, cycle: 4 s, to: good }`;
+    expect(lineDrawing(scenarioOf(two), 80)).toEqual([
+      '  blank > a > (unlimited) c > good',
+      '  b (9 s apart) > c',
+    ]);
+  });
+
+  it('breaks between stations and never sticks out', () => {
+    const names = Array.from({ length: 12 }, (_, i) => `station with a long name ${'x'.repeat(i * 8)}${i}`);
+    const chain = names.map(
+      (name, i) =>
+        `  ${name}: { does: work, ${i ? 'buffer: 2' : 'takes: blank'}, cycle: 1 s, to: ${names[i + 1] ?? 'good'} }`,
+    );
+    const lines = lineDrawing(scenarioOf(`${BLANKS}${chain.join('\n')}`), 80);
+    for (const line of lines) expect(widthOf(line), line).toBeLessThanOrEqual(80);
+  });
+});
+
+describe('checkText', () => {
+  it('tells what a station does besides its cycles', () => {
+    const text = explained(
+      plain(
+        'speed: 80 %, handling: { load: 3 s, unload: 2 s }, while-down: nothing, ' +
+          'set-ups: { tool: { cycles: 500, takes: 8 min } }, warm-up: { after: 30 min, takes: 10 min }, ' +
+          'maintenance: { weekly: { every: 40 h, counted: clock, takes: 1 h } }',
+      ),
+    );
+    expect(text).toContain(
+      '"press": works at 80.0 % of its speed; loaded in 3 s and unloaded in 2 s by itself;',
+    );
+    expect(text).toContain('set-up "tool" after 500 cycles, takes 8 min;');
+    expect(text).toContain('maintenance "weekly" after 40 h by the clock, takes 1 h;');
+    expect(text).toContain('warms up in 10 min when it has not worked for more than 30 min;');
+    expect(text).toContain('while down it does not even pass on what is finished');
+  });
+
+  it('tells each crew with whom it serves, and each way of breaking down with what becomes of the cycle', () => {
+    const text = explained(`${plain(
+      'handling: { by: robot, load: 3 s }, breakdowns: { jam: { every: 5 h, counted: working, repair: 9 min, cycle: scraps, crew: fitter } }, ' +
+        'set-ups: { tool: { cycles: 500, takes: 8 min, crew: fitter } }',
+    )}crew:
+  fitter: { number: 2, move: 60 s }
+  robot: { number: 1 }`);
+    expect(text).toContain(
+      '"fitter" (2): first come, first served; moves from station to station in 60 s; ' +
+        'repairs "press" (jam); sets up "press" (tool)',
+    );
+    expect(text).toContain('"robot" (1): first come, first served; loads and unloads "press"');
+    expect(text).toContain(
+      '"press" breaks down (jam): after 5 h of work, repaired in 9 min by "fitter"; its part is scrapped',
+    );
+  });
+
+  it('tells calendars in days and hours, shifts past midnight and several days in a row included', () => {
+    const text = explained(`${plain('calendar: nights, shift-end: scraps')}calendars:
+  nights:
+    shifts:
+      - { days: [fri, mon, wed, thu], begins: 22 h, lasts: 8 h, breaks: [{ after: 3 h, lasts: 15 min }] }
+      - { days: [sun], begins: 0 s, lasts: 24 h }
+      - { days: [sat], begins: 28900 s, lasts: 1 h }`);
+    expect(text).toContain(
+      '"nights" (3 shifts): mon, wed-fri 22:00-06:00, break 01:00-01:15; sun 00:00-24:00; sat 08:01:40-09:01:40; for "press"',
+    );
+    expect(text).toContain('the end of a shift interrupts a cycle and scraps its part');
+    expect(text).toContain('Calendars count by the whole week');
+  });
+
+  it('tells carriers and orders, and that the ideal rate leaves them out', () => {
+    const text = explained(`${plain()}carriers: { pallet: { number: 6, from: press, return: 20 s } }
+demand: { every: 4 min, pieces: 12, due-after: 2 h, finished-goods: { at-start: 5, most: 90 } }`);
+    expect(text).toContain(
+      '"pallet" (6): one a part from its loading at "press" until it leaves the line, back after 20 s',
+    );
+    expect(text).toContain('orders 4 min apart, each for 12 good assemblies, due 2 h later');
+    expect(text).toContain('finished goods: 5 at the start, room for 90');
+    expect(text).toContain(
+      'without waiting (for parts, room, carriers, orders), scrap, rework or disturbances',
+    );
+  });
+
+  it('says nothing of what a plain line has not', () => {
+    const text = explained(plain());
+    for (const word of ['Crews', 'Carriers', 'Calendars', 'Orders', 'besides', 'Ways']) {
+      expect(text).not.toContain(word);
+    }
+    expect(text).toContain('without waiting (for parts, room), scrap, rework or disturbances');
+  });
+
+  it('says how ways by priority and by state count in the ideal rate', () => {
+    expect(explained(RICH)).toContain(
+      'Ways chosen by priority or state count as if each got as much as it can',
+    );
+  });
+
+  it('fits 80 columns with every section', () => {
+    const scenario = scenarioOf(RICH);
+    for (const line of checkText(scenario, idealLine(scenario), 80).split('\n')) {
+      expect(widthOf(line), line).toBeLessThanOrEqual(80);
+    }
+  });
+});
+
+describe('checkJson', () => {
+  const json = (body: string) => {
+    const scenario = scenarioOf(body);
+    const made = checkJson({ scenario, ideal: idealLine(scenario), file: 'test.yaml', sha256: 'ab' });
+    return JSON.parse(JSON.stringify(made));
+  };
+
+  it('gives machines, ways and flow of each station', () => {
+    const { stations } = json(RICH);
+    expect(stations[1]).toMatchObject({
+      station: 'washing', does: 'work', machines: 3, by: 'priority', to: ['drying', 'packing'], calendar: null,
+    }); // biome-ignore format: one line reads better
+    // 62.5 % of 120 an hour.
+    expect(stations[1].flow_per_h).toBeCloseTo(75, 6);
+  });
+
+  it('gives crews, carriers, calendars and orders', () => {
+    const made =
+      json(`${plain('calendar: early, breakdowns: { jam: { every: 5 h, counted: working, repair: 9 min, cycle: resumes, crew: fitter } }')}crew: { fitter: { number: 2, calendar: early } }
+carriers: { pallet: { number: 6, from: press } }
+calendars: { early: { shifts: [{ days: [mon], begins: 6 h, lasts: 8 h }] } }
+demand: { every: 4 min, due-after: 2 h, finished-goods: { most: 90 } }`);
+    expect(made.crew).toEqual([{ name: 'fitter', number: 2, serves: 'first-come', calendar: 'early' }]);
+    expect(made.carriers).toEqual([{ name: 'pallet', number: 6, from: 'press', to: null }]);
+    expect(made.calendars).toEqual([
+      { name: 'early', shifts: 'mon 06:00-14:00', working_share: expect.closeTo(8 / 168, 12) },
+    ]);
+    expect(made.demand).toEqual({
+      mean_every_s: 240,
+      pieces: 1,
+      due_after_s: 7200,
+      finished_goods: { at_start: 0, most: 90 },
+    });
+    expect(json(plain()).demand).toBeNull();
+  });
+});
