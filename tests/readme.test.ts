@@ -1,9 +1,13 @@
-import { execFileSync } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { EXIT, EXIT_MEANINGS } from '../src/cli/exit-codes.ts';
+import { STATES } from '../src/line/state.ts';
+import { STATE_LOOKS } from '../src/report/state-words.ts';
+import { jsonSchema } from '../src/scenario/json-schema.ts';
 
 const root = join(import.meta.dirname, '..');
 const readme = readFileSync(join(root, 'README.md'), 'utf8');
@@ -22,6 +26,18 @@ const scripts = (
 /** The words of a command, with what stands between double quotes as one. */
 const words = (command: string) =>
   [...command.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? match[2]!);
+
+/** The commands that the README says to fail, with the exit codes it gives them. */
+const failing = new Map<string, number>([
+  ['node bin/mendline.js run scenarios/knotted.yaml', EXIT.failedRun],
+]);
+
+/** Runs mendline from the clone's top. */
+function mendline(args: readonly string[]) {
+  return spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8', maxBuffer: 2 ** 28 });
+}
+
+const flat = (text: string) => text.replace(/\s+/g, ' ');
 
 function report(name: string): string[] {
   return ['comparison.html', 'comparison.json', 'runs.csv'].map((file) => {
@@ -50,13 +66,14 @@ describe('every command the README shows works', () => {
       if (command === 'npm start')
         expect(scripts.start).toContain('bin/mendline.js compare scenarios/tray-cell.yaml');
       const run = command === 'npm start' ? ['bin/mendline.js', 'compare', 'scenarios/tray-cell.yaml'] : args;
-      const printed = execFileSync(process.execPath, run, {
-        cwd: root,
-        encoding: 'utf8',
-        stdio: ['ignore', 'pipe', 'pipe'],
-      });
+      const { status, stdout, stderr } = mendline(run);
+      const code = failing.get(command) ?? EXIT.done;
+      expect({ status, stderr: code === EXIT.done ? stderr : '' }).toEqual({ status: code, stderr: '' });
+      const printed = code === EXIT.done ? stdout : stderr;
       expect(printed.length).toBeGreaterThan(100);
-      for (const answer of answers.get(command) ?? []) expect(printed).toContain(answer);
+      // An error is one line, which the README breaks.
+      const same = code === EXIT.done ? (text: string) => text : flat;
+      for (const answer of answers.get(command) ?? []) expect(same(printed)).toContain(same(answer));
     });
   }
 
@@ -71,6 +88,43 @@ test('the README lists the exit codes as they are', () => {
   expect(Object.values(EXIT).sort((a, b) => a - b)).toEqual(rows.map(([code]) => code));
 });
 
+test('the commands that the README says to fail are among those it shows, with their exit codes', () => {
+  for (const [command, code] of failing) {
+    expect(commands).toContain(command);
+    const before = readme.slice(0, readme.indexOf(command)).split('\n\n').at(-2);
+    expect(before).toContain(`exits ${code}`);
+  }
+});
+
+test('the README explains the states by their words', () => {
+  const rows = [...readme.matchAll(/^\| ([a-z -]+) \| (.+?) \|$/gm)].map((row) => [row[1], row[2]]);
+  const table = STATES.map((state) => [STATE_LOOKS[state].word, STATE_LOOKS[state].meaning]);
+  expect(rows).toEqual(expect.arrayContaining(table));
+});
+
+test('the README names every section of a scenario and every key that stations have in common', () => {
+  interface Schema {
+    properties: Record<string, { const?: string; $ref?: string }>;
+    $defs: Record<string, { additionalProperties: { oneOf: Schema[] } }>;
+  }
+  const schema = JSON.parse(JSON.stringify(jsonSchema())) as Schema;
+  const missing = (keys: readonly string[]) => keys.filter((key) => !readme.includes(`\`${key}\``));
+  const sections = Object.keys(schema.properties).filter(
+    (key) => !['mendline', 'title', 'about'].includes(key),
+  );
+  expect(sections.length).toBeGreaterThan(8);
+  expect(missing(sections)).toEqual([]);
+  const stations = schema.$defs[schema.properties.stations!.$ref!.split('/').at(-1)!]!;
+  for (const kind of ['work', 'arrive']) {
+    const found = stations.additionalProperties.oneOf.find(
+      ({ properties }) => properties.does!.const === kind,
+    );
+    const keys = Object.keys(found!.properties).filter((key) => !['does', 'takes'].includes(key));
+    expect(keys.length).toBeGreaterThan(3);
+    expect(missing(keys), kind).toEqual([]);
+  }
+});
+
 test('the files the documents link to are there', () => {
   for (const document of ['README.md', 'DEVELOPERS.md']) {
     const text = readFileSync(join(root, document), 'utf8');
@@ -80,21 +134,52 @@ test('the files the documents link to are there', () => {
   }
 });
 
+const named = (key: string) => readme.includes(`\`${key}\``) || readme.includes(`\`${key}[]\``);
+
 test('the README names every key of the JSON and every kind of column of the CSV', () => {
-  const [comparison, , csv] = ['comparison.json', 'comparison.html', 'runs.csv'].map((file) =>
-    readFileSync(join(root, 'reports/tray-cell', file), 'utf8'),
-  );
-  const data = JSON.parse(comparison!) as { measures: { rows: object[] }[]; runs: object[] };
-  const named = (key: string) => readme.includes(`\`${key}\``) || readme.includes(`\`${key}[]\``);
-  const keys = [data, data.measures[0]!, data.measures[0]!.rows[0]!, data.runs[0]!].flatMap((it) =>
-    Object.keys(it),
-  );
-  expect(keys.filter((key) => !named(key) && !['rows', 'policy'].includes(key))).toEqual([]);
-  const columns = csv!
-    .split(/\r?\n/)[0]!
-    .split(',')
-    .map((column) => column.replace(/^(count|share|stock_out_share)_.*/, '$1'));
-  const measures = Object.keys((data.runs[0] as { measures: object }).measures);
-  const documented = ['policy', 'seed', ...measures, 'count', 'share', 'stock_out_share', 'events'];
-  expect([...new Set(columns)]).toEqual(documented);
+  // One with limited stock, one with crews.
+  const folder = mkdtempSync(join(tmpdir(), 'mendline-readme-'));
+  const kinds = ['tray-cell', 'shared-crew'].map((name) => {
+    const out = join(folder, name);
+    const { status } = mendline([
+      'bin/mendline.js',
+      'compare',
+      `scenarios/${name}.yaml`,
+      '--seeds',
+      '1',
+      '--out',
+      out,
+    ]);
+    expect(status).toBe(EXIT.done);
+    return ['comparison.json', 'runs.csv'].map((file) => readFileSync(join(out, file), 'utf8'));
+  });
+  rmSync(folder, { recursive: true });
+  const columns = new Set<string>();
+  const measures = new Set<string>();
+  for (const [comparison, csv] of kinds) {
+    const data = JSON.parse(comparison!) as { measures: { rows: object[] }[]; runs: object[] };
+    const keys = [data, data.measures[0]!, data.measures[0]!.rows[0]!, data.runs[0]!].flatMap((it) =>
+      Object.keys(it),
+    );
+    expect(keys.filter((key) => !named(key) && !['rows', 'policy'].includes(key))).toEqual([]);
+    for (const key of Object.keys((data.runs[0] as { measures: object }).measures)) measures.add(key);
+    for (const column of csv!.split(/\r?\n/)[0]!.split(','))
+      columns.add(column.replace(/^(count|share|stock_out_share|crew_busy_share)_.*/, '$1'));
+  }
+  const documented = [
+    ...['policy', 'seed', ...measures, 'count', 'share'],
+    ...['stock_out_share', 'crew_busy_share', 'events'],
+  ];
+  expect([...columns].sort()).toEqual(documented.sort());
+  for (const column of ['count_...', 'share_STATION_STATE', 'stock_out_share_STOCK', 'crew_busy_share_CREW'])
+    expect(named(column), column).toBe(true);
+  expect(STATES.filter((state) => !named(state))).toEqual([]);
+});
+
+test('the README names every key of what check gives as JSON', () => {
+  const { stdout } = mendline(['bin/mendline.js', 'check', 'scenarios/shared-crew.yaml', '--json']);
+  const data = JSON.parse(stdout) as { stations: object[] };
+  const keys = [...Object.keys(data), ...Object.keys(data.stations[0]!)];
+  expect(keys.length).toBeGreaterThan(15);
+  expect(keys.filter((key) => !named(key))).toEqual([]);
 });

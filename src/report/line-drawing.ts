@@ -6,6 +6,7 @@ import { cut, printable, widthOf, wrap } from './columns.ts';
 import { durationText } from './duration.ts';
 import { fixed } from './format.ts';
 import { lawText } from './law-text.ts';
+import { counted } from './words.ts';
 
 function bufferText({ places, transit }: BufferSpec): string {
   if (transit > 0) return `(conveyor of ${places}, ${durationText(transit)})`;
@@ -106,17 +107,18 @@ class Pen {
   }
 }
 
-/** What the signs of the drawing mean, as far as they occur. */
+/** What the signs of the drawing mean, as far as they occur, by the first of each. */
 function key({ stations }: Scenario): string[] {
-  const goes = (by: RouteSpec['by']) => stations.some(({ to }) => to.by === by);
-  const still = stations.some(
-    (spec) =>
-      'buffer' in spec && spec.buffer && spec.buffer.transit === 0 && Number.isFinite(spec.buffer.places),
-  );
+  const goes = (by: RouteSpec['by']) => stations.find(({ to }) => to.by === by);
+  const places = stations
+    .map((spec) => ('buffer' in spec && spec.buffer?.transit === 0 ? spec.buffer.places : Number.NaN))
+    .find(Number.isFinite);
+  const several = stations.find(({ machines }) => machines > 1)?.machines;
+  const share = goes('share');
   return [
-    ...(still ? ['(8) has 8 places for parts that wait'] : []),
-    ...(stations.some(({ machines }) => machines > 1) ? ['x2 has 2 machines'] : []),
-    ...(goes('share') ? ['10 %: so many of the parts go this way'] : []),
+    ...(places === undefined ? [] : [`(${places}): ${counted(places, 'place')} for parts that wait`]),
+    ...(several === undefined ? [] : [`x${several}: ${several} machines`]),
+    ...(share ? [`${wayText(share.to, 0)}so many of the parts go this way`] : []),
     ...(goes('priority') ? ['1st, 2nd: the first way that has room'] : []),
     ...(goes('state') ? ['freest: the way to the station that is up and has fewest parts'] : []),
   ];

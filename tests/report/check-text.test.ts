@@ -41,7 +41,7 @@ describe('lineDrawing', () => {
       '  washing > 2nd: packing',
       '  drying > freest: (3) checking > 90 %: good',
       '  checking > 10 %: drying',
-      '  (8) has 8 places for parts that wait; x2 has 2 machines; 10 %: so many of the',
+      '  (4): 4 places for parts that wait; x3: 3 machines; 62.5 %: so many of the',
       '  parts go this way; 1st, 2nd: the first way that has room; freest: the way to',
       '  the station that is up and has fewest parts',
     ]);
