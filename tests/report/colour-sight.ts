@@ -11,7 +11,7 @@ export function linear(hex: string): Rgb {
 }
 
 /** Relative luminance, IEC 61966-2-1. */
-export const luminance = ([r, g, b]: Rgb): number => 0.2126 * r + 0.7152 * g + 0.0722 * b;
+const luminance = ([r, g, b]: Rgb): number => 0.2126 * r + 0.7152 * g + 0.0722 * b;
 
 /** Contrast ratio as WCAG 2.2 defines it. */
 export function contrast(a: string, b: string): number {
