@@ -104,7 +104,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   finishedCycles = 0;
   /** Seconds of work done up to the last interruption or finish; what wears tools and machines. */
   worked = 0;
-  /** When it last ended a cycle, s; it starts cold. */
+  /** When it last ended a cycle or was interrupted in one, s; it starts cold. */
   lastWorked = Number.NEGATIVE_INFINITY;
   loaded = 0;
   /** Designed time of the present cycle, s. */
@@ -164,11 +164,12 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   }
 
   get couldStart(): boolean {
-    return this.state === STARVED && this.operation.ready(this);
+    // What falls due at this very instant is done before a part is taken.
+    return this.#waits && this.operation.ready(this) && !this.care?.upkeep?.due();
   }
 
   wake(): void {
-    if (this.state === STARVED || (this.#phase === EMPTY && this.#loadsNow())) this.begin();
+    if (this.#waits) this.begin();
   }
 
   /** Does what is due and then starts on the next load, if it may and can. The machine must be empty. */
@@ -192,7 +193,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   unload(): void {
     // A machine that waited at several places is told by each of them.
     if (this.#phase !== FINISHED) return;
-    if (this.#stops > 0 && !this.#unloadsDown) return;
+    if (this.#stops > 0 && !this.#unloadsDown) return this.#show();
     while (this.#moved < this.loaded) {
       const outlet = this.outlets[this.#moved]!;
       if (!outlet.accept(this.load[this.#moved]!)) {
@@ -219,9 +220,9 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
     return this.load[this.#moved]!;
   }
 
-  /** Whether it is neither stopped nor off shift. */
+  /** Whether it is neither down, for a breakdown or for maintenance, nor off shift. */
   get up(): boolean {
-    return this.#stops === 0 && !this.#off;
+    return this.#stops === 0 && !this.#off && this.state !== DOWN;
   }
 
   /**
@@ -265,7 +266,9 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   goOffShift(): void {
     this.#off = true;
     this.#barred++;
-    if (this.#atShiftEnd === null) this.#show();
+    // A cycle that ends with the shift is finished, not under way.
+    const ends = this.#running && this.#segment + this.#remaining <= this.#calendar.now;
+    if (this.#atShiftEnd === null || ends) this.#show();
     else this.#interrupt(this.#atShiftEnd);
   }
 
@@ -390,6 +393,11 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
     return this.#stops > 0 || (this.#off && this.#atShiftEnd !== null);
   }
 
+  /** Whether it would take a load if there were one. */
+  get #waits(): boolean {
+    return this.state === STARVED || (this.#phase === EMPTY && this.#loadsNow());
+  }
+
   /** Whether it takes a load although it is down. */
   #loadsNow(): boolean {
     return this.#loadsDown && this.#stops > 0 && this.#holds === 0 && !this.#off;
@@ -401,6 +409,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
       this.worked += worked;
       // Stopped at the instant it would have finished, it may seem to have worked a hair too long.
       this.#remaining = Math.max(0, this.#remaining - worked);
+      this.lastWorked = this.#calendar.now;
       this.#stamp++;
       this.#running = false;
     }

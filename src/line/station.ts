@@ -21,15 +21,18 @@ export class Station implements Consumer {
     return this.machines.some((machine) => machine.couldStart);
   }
 
-  /** One part has come: the first machine that can start on it does. */
+  /** One part has come, or something else that its machines may wait for: the first that can start does. */
   wake(): void {
+    const { inbox } = this;
+    // Without places in front any of them may be the one that can now be handed a part, so all are asked.
+    const places = (inbox?.capacity ?? 0) > 0;
     for (const machine of this.machines) {
       machine.wake();
-      if (this.inbox?.count === 0) return;
+      if (places && inbox!.count === 0) return;
     }
   }
 
-  /** Whether at least one machine is neither stopped nor off shift. */
+  /** Whether at least one machine is neither down nor off shift. */
   get up(): boolean {
     return this.machines.some((machine) => machine.up);
   }

@@ -16,6 +16,15 @@ export function ran(scenario: Scenario, policy = 'carry on', seed = 1): Outcome 
   return simulate(scenario, policy, seed);
 }
 
+/** What a station did in a window of so many seconds: shares times the window, whole in cases worked out by hand. */
+export function seconds(outcome: Outcome, station: string, window: number): Record<string, number> {
+  return Object.fromEntries(
+    Object.entries(outcome.stateShares[station]!)
+      .map(([state, share]) => [state, Math.round(share * window * 1e6) / 1e6] as const)
+      .filter(([, time]) => time !== 0),
+  );
+}
+
 /** An unlimited stock named blank, and the given stations. */
 export const blanks = (stations: string): string => `
 stock:

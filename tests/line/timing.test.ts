@@ -1,15 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { blanks, ran, small } from './small-line.ts';
-
-/** Shares times the window: whole seconds in cases worked out by hand. */
-function seconds(outcome: ReturnType<typeof ran>, station: string, window: number) {
-  const shares = outcome.stateShares[station]!;
-  return Object.fromEntries(
-    Object.entries(shares)
-      .map(([state, share]) => [state, Math.round(share * window * 1e6) / 1e6] as const)
-      .filter(([, time]) => time !== 0),
-  );
-}
+import { blanks, ran, seconds, small } from './small-line.ts';
 
 describe('counting', () => {
   const one = blanks('  only: { does: work, takes: blank, cycle: 10 s, to: good }');
