@@ -24,8 +24,8 @@ export class Demand implements Actor, Place {
   readonly #between: Sampler;
   readonly #good: Place;
   readonly #tally: Tally;
-  /** Numbers of the orders not served yet, oldest first. */
-  readonly #open = new Set<number>();
+  /** Numbers of the orders not served yet, oldest first, with the time at which each was found to be due. */
+  readonly #open = new Map<number, number>();
   readonly #waiting: Unloader[] = [];
   #orders = 0;
   #since = 0;
@@ -68,9 +68,10 @@ export class Demand implements Actor, Place {
     if (code === DUE) {
       this.#tally.ordersDue++;
       if (!this.#open.has(order)) this.#tally.ordersOnTime++;
+      else this.#open.set(order, this.#calendar.now);
       return;
     }
-    this.#open.add(++this.#orders);
+    this.#open.set(++this.#orders, Number.NaN);
     this.#calendar.schedule(this.#calendar.now + this.#spec.dueAfter, this.#me, DUE, this.#orders);
     this.open();
     this.#serve();
@@ -86,12 +87,14 @@ export class Demand implements Actor, Place {
   }
 
   #serve(): void {
-    for (const order of this.#open) {
+    for (const [order, foundDue] of this.#open) {
       if (this.stock < this.#spec.pieces) return;
       this.settle();
       this.stock -= this.#spec.pieces;
       this.handedOver += this.#spec.pieces;
       this.#open.delete(order);
+      // Served at the very instant it is due, only later in the order of events.
+      if (foundDue === this.#calendar.now) this.#tally.ordersOnTime++;
     }
   }
 }
