@@ -22,10 +22,13 @@ function shutDoors(machine: Waiter): readonly Door[] | null {
   return !doors || doors.some((door) => door.open) ? null : doors;
 }
 
+const PLAIN_STEPS = 1000;
+
 /** The plain case, without any list: one machine waits for one other, and so on to one that is not blocked. */
 function endsFreely(first: Waiter): boolean {
   let at = first;
-  for (;;) {
+  // A way that has not ended by then leads into a circle.
+  for (let steps = 0; steps < PLAIN_STEPS; steps++) {
     const doors = at.blockedAt?.doors(at.blockedRow);
     if (!doors) return true;
     const door = doors[0]!;
@@ -34,6 +37,7 @@ function endsFreely(first: Waiter): boolean {
     at = door.consumer.machines[0]!;
     if (at === first) return false;
   }
+  return false;
 }
 
 /**

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { StandstillError } from '../../src/line/standstill.ts';
-import { ran, small } from './small-line.ts';
+import { EndlessLoopError } from '../../src/kernel/calendar.ts';
+import type { Waiter } from '../../src/line/place.ts';
+import { refuseStandstill, StandstillError } from '../../src/line/standstill.ts';
+import { blanks, ran, small } from './small-line.ts';
 
 /** Every part is read off limits, for the gauge is 10 mm out: all go round by the bench. */
 const knot = (benchBuffer: number | string) => `
@@ -65,5 +67,112 @@ stations:
   b: { does: work, buffer: 0, cycle: 1 s, to: c }
   c: { does: work, buffer: 0, cycle: 1000 s, to: good }`;
     expect(ran(small('900 s', body)).stateShares.a!.blocked).toBeGreaterThan(0.9);
+  });
+
+  it('tells the time at which the circle closes', () => {
+    // Trays come at 2, two at a time. The gauge takes 2-3 for the first and sends it to the bench, where it is 3-6; the
+    // second, 3-4, waits for the bench; the third, 4-5, finds that place taken. At 6 the bench is done, and of the sheet
+    // of 4 the second tray has stood in front of the gauge since then.
+    expect(() => ran(small('1 h', knot(1)))).toThrow('came to a standstill at 6 s:');
+    expect(() => ran(small('5.9 s', knot(1)))).not.toThrow();
+  });
+
+  it('is found in a circle of routes', () => {
+    // Nearly no part leaves from c. b works on the first 1-2, c 2-3; it is back in front of b at 3 and again on b 3-4.
+    // Then parts p2 (c 3-4), p3 (b 4-5) follow; c gets rid of p2 at 4 when b takes p3, b of p1 at 4 and of p3 at 5.
+    // From 5 on p4 stands in front of b, c is blocked by it with p1, p3 stands in front of c, and b, working 5-6 on
+    // p2, is blocked by that at 6.
+    const body = blanks(`  a: { does: work, takes: blank, cycle: 1 s, to: b }
+  b: { does: work, buffer: 1, cycle: 1 s, to: c }
+  c: { does: work, buffer: 1, cycle: 1 s, to: { by: share, routes: { b: 99.9999 %, good: 0.0001 % } } }`);
+    let caught: unknown;
+    try {
+      ran(small('1 h', body));
+    } catch (error) {
+      caught = error;
+    }
+    expect(caught).toBeInstanceOf(StandstillError);
+    const { message } = caught as Error;
+    expect(message).toContain('at 6 s');
+    expect(message).toContain('"b" waits for room in front of "c"');
+    expect(message).toContain('"c" waits for room in front of "b"');
+    expect(message).not.toContain('"a"');
+  });
+
+  it('needs all machines of a station: one that still works can open the circle', () => {
+    // The same with a second machine at b that is never both blocked while c waits: the circle holds four parts, and
+    // the one machine that works sends its part on or is blocked last.
+    const body = (machines: number) =>
+      blanks(`  a: { does: work, takes: blank, cycle: 1 s, to: b }
+  b: { does: work, machines: ${machines}, buffer: 1, cycle: { distribution: exponential, mean: 1 s }, to: c }
+  c: { does: work, buffer: 1, cycle: 1 s, to: { by: share, routes: { b: 99.9999 %, good: 0.0001 % } } }`);
+    const closedAt = (machines: number) => {
+      try {
+        ran(small('1 h', body(machines)));
+      } catch (error) {
+        expect(error).toBeInstanceOf(StandstillError);
+        const { message } = error as Error;
+        for (let i = 1; i <= machines; i++) expect(message).toContain(machines === 1 ? '"b"' : '"b ');
+        return Number(/standstill at ([\d.e+-]+) s/.exec(message)![1]);
+      }
+      throw new Error('no standstill');
+    };
+    // With more machines more parts are needed to close the circle, and a brings one a second.
+    expect(closedAt(3)).toBeGreaterThan(6);
+  });
+
+  it('is not seen where one of several ways leads out, nor where orders will take what is made', () => {
+    const fork = (more: string) =>
+      `${blanks(`  a: { does: work, takes: blank, cycle: 1 s, to: b }
+  b: { does: work, buffer: 1, cycle: 1 s, to: c }
+  c: { does: work, buffer: 1, cycle: 1 s, to: { by: priority, routes: [b, good] } }`)}${more}`;
+    expect(ran(small('1 h', fork(''))).counts.good).toBeGreaterThan(0);
+    const orders = '\ndemand: { every: 100 s, due-after: 1 s, finished-goods: { most: 1 } }';
+    const { counts, stateShares } = ran(small('1 h', fork(orders)));
+    // One fills the stock, and each order but perhaps the last makes room for one more.
+    expect(counts.good).toBe(1 + 36);
+    expect(stateShares.b!.blocked).toBeGreaterThan(0.9);
+  });
+
+  it('is told of the circle, not of who leads into it', () => {
+    // w waits for x, and x and y wait for each other.
+    const machine = (name: string, behind: () => Waiter): Waiter & { machines: Waiter[] } => {
+      const own = {
+        ...{ name, blockedRow: 0, couldStart: false, wake() {} },
+        machines: [] as Waiter[],
+        get blockedAt() {
+          const consumer = behind() as never;
+          return { accept: () => false, wait() {}, doors: () => [{ open: false, consumer }] };
+        },
+      };
+      own.machines.push(own);
+      return own;
+    };
+    const x: Waiter = machine('x', () => y);
+    const y: Waiter = machine('y', () => x);
+    const w = machine('w', () => x);
+    expect(() => refuseStandstill(w, 7)).toThrow(
+      'at 7 s: "x" waits for room in front of "y", "y" waits for room in front of "x".',
+    );
+  });
+});
+
+describe('an endless loop at one instant', () => {
+  it('is stopped, and those who take part are named', () => {
+    const body = blanks(`  a: { does: work, takes: blank, cycle: 10 s, to: b }
+  b: { does: work, buffer: 2, cycle: 0 s, to: c }
+  c: { does: work, buffer: 1, cycle: 0 s, to: { by: share, routes: { b: 99.99999999 %, good: 0.00000001 % } } }
+  d: { does: work, takes: blank, cycle: 5 s, to: good }`);
+    let caught: unknown;
+    try {
+      ran(small('1 h', body));
+    } catch (error) {
+      caught = error;
+    }
+    expect(caught).toBeInstanceOf(EndlessLoopError);
+    const { message } = caught as Error;
+    expect(message).toContain('at 10 s');
+    expect(message).toMatch(/"b", "c"|"c", "b"/);
+    expect(message).not.toMatch(/"a"|"d"/);
   });
 });
