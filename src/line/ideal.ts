@@ -1,12 +1,17 @@
 import { meanOf } from '../kernel/distributions/index.ts';
+import { routesOf } from '../scenario/routes.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { isSource, type StationSpec } from '../scenario/stations.ts';
 import { workingShare } from './week.ts';
 
+/** Rounds of passing flows on, so that those that come back by a circle of ways settle. */
+const MOST_ROUNDS = 10_000;
+const SETTLED = 1e-12;
+
 /** What a station could pass on if it never starved or blocked. */
 interface Ideal {
   readonly station: string;
-  /** Mean working time per part, s. */
+  /** Mean time per part at work, handling included, s. */
   readonly secondsPerPart: number;
   /** Share of the time that a machine of it is there to work: on shift, not down, not set up. */
   readonly availability: number;
@@ -23,7 +28,14 @@ export interface IdealLine {
   readonly bottleneck: string;
 }
 
-function secondsPerPart(spec: StationSpec, scenario: Scenario): number {
+/** One cycle of a machine in its mean times, s, and the parts that it passes on. */
+interface MeanCycle {
+  readonly worked: number;
+  readonly handled: number;
+  readonly parts: number;
+}
+
+function meanCycle(spec: StationSpec, scenario: Scenario): MeanCycle {
   const cycle = meanOf(spec.cycle);
   const readable = scenario.stations.reduce(
     (share, at) => (at.does === 'mark' ? share * at.takesHold : share),
@@ -37,36 +49,74 @@ function secondsPerPart(spec: StationSpec, scenario: Scenario): number {
   switch (spec.does) {
     case 'form': {
       const sheet = scenario.stocks.find(({ name }) => name === spec.takes)?.thickness?.nominal ?? 0;
-      return ((cycle + (spec.heating?.value ?? 0) * sheet) / spec.speed + handled) / spec.perSheet;
+      const worked = (cycle + (spec.heating?.value ?? 0) * sheet) / spec.speed;
+      return { worked, handled, parts: spec.perSheet };
     }
     case 'gauge':
-      return (cycle + byHand(spec)) / spec.speed / spec.every + handled;
+      return { worked: (cycle + byHand(spec)) / spec.speed / spec.every, handled, parts: 1 };
     case 'work':
-      return (cycle / spec.speed + handled) / spec.batch;
+      return { worked: cycle / spec.speed, handled, parts: spec.batch };
     default:
-      return (cycle + byHand(spec)) / spec.speed + handled;
+      return { worked: (cycle + byHand(spec)) / spec.speed, handled, parts: 1 };
   }
 }
 
 /**
- * Share of the time that one machine is there to work. Time lost is MTTR for each MTBF, the isolated efficiency of the
- * transfer-line literature, several modes by working time adding up (J. A. Buzacott, 1967): what counts the clock
- * takes its share of the calendar, what counts work adds to the time that work takes.
+ * What one station could do. Time lost is MTTR for each MTBF, the isolated efficiency of the transfer-line literature,
+ * several modes by working time adding up (J. A. Buzacott, 1967): what counts the clock takes its share of the calendar,
+ * what counts work or cycles adds to the time that a cycle takes. Handling takes time and wears nothing.
  */
-function availability(spec: StationSpec, scenario: Scenario): number {
-  const working = meanOf(spec.cycle) / spec.speed;
-  let lostPerWorked = 0;
+function alone(spec: StationSpec, scenario: Scenario): Omit<Ideal, 'station' | 'flow'> {
+  const { worked, handled, parts } = meanCycle(spec, scenario);
+  let lostPerCycle = 0;
   let left = 1;
-  const lose = (every: number, lost: number, counted: string | undefined): void => {
+  const lose = (every: number, lost: number, counted: 'working' | 'clock'): void => {
     if (counted === 'clock') left *= every / (every + lost);
-    else lostPerWorked += lost / every;
+    else lostPerCycle += (worked / every) * lost;
   };
   for (const { every, repair, counted } of spec.breakdowns) lose(meanOf(every), meanOf(repair), counted);
   for (const { cycles, every, takes, counted } of [...spec.setUps, ...spec.maintenance]) {
-    lose(cycles === undefined ? meanOf(every!) : cycles * working, meanOf(takes), counted);
+    if (cycles === undefined) lose(meanOf(every!), meanOf(takes), counted!);
+    else lostPerCycle += meanOf(takes) / cycles;
   }
   const calendar = scenario.calendars.find(({ name }) => name === spec.calendar);
-  return ((calendar ? workingShare(calendar) : 1) * left) / (1 + lostPerWorked);
+  const there = (calendar ? workingShare(calendar) : 1) * left;
+  const busy = worked + handled;
+  return {
+    secondsPerPart: busy / parts,
+    availability: lostPerCycle === 0 ? there : (there * busy) / (busy + lostPerCycle),
+    rate: (spec.machines * there * parts) / (busy + lostPerCycle),
+  };
+}
+
+/**
+ * What each station can pass on in the long run, given what those behind it take: a way by share to a buffer with an
+ * end can carry no more than the station there passes on, and so holds up all that the station sends; where the ways
+ * with room are taken, they carry what all of them take together.
+ */
+function passingOn(scenario: Scenario, rates: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
+  const endless = new Set(
+    scenario.stations.flatMap((spec) =>
+      'buffer' in spec && spec.buffer?.places === Number.POSITIVE_INFINITY ? [spec.name] : [],
+    ),
+  );
+  const able = new Map(rates);
+  const taken = (name: string) =>
+    (endless.has(name) ? undefined : able.get(name)) ?? Number.POSITIVE_INFINITY;
+  const most = ({ to: { by, routes } }: StationSpec): number =>
+    by === 'only' || by === 'share'
+      ? Math.min(...routes.map((way) => taken(way.to) / way.share))
+      : routes.reduce((sum, way) => sum + taken(way.to), 0);
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    let moved = false;
+    for (const spec of scenario.stations) {
+      const now = Math.min(able.get(spec.name)!, most(spec));
+      if (now < able.get(spec.name)! * (1 - SETTLED)) moved = true;
+      able.set(spec.name, now);
+    }
+    if (!moved) break;
+  }
+  return able;
 }
 
 /** What each way of a station gets of `out` parts per second, given what each station can take. */
@@ -81,20 +131,11 @@ function split({ to }: StationSpec, out: number, rateOf: (station: string) => nu
   });
 }
 
-/** Rounds of passing flows on, so that those that come back by a circle of ways settle. */
-const MOST_ROUNDS = 10_000;
-const SETTLED = 1e-12;
-
 /** The rate the line could reach, from mean times alone: rework, misfits, crews and carriers are left out. */
 export function idealLine(scenario: Scenario): IdealLine {
-  const alone = new Map(
-    scenario.stations.map((spec) => {
-      const seconds = secondsPerPart(spec, scenario);
-      const available = availability(spec, scenario);
-      return [spec.name, { seconds, available, rate: (spec.machines * available) / seconds }];
-    }),
-  );
-  const rateOf = (name: string) => alone.get(name)?.rate ?? Number.POSITIVE_INFINITY;
+  const each = new Map(scenario.stations.map((spec) => [spec.name, alone(spec, scenario)]));
+  const able = passingOn(scenario, new Map([...each].map(([name, { rate }]) => [name, rate])));
+  const rateOf = (name: string) => able.get(name) ?? Number.POSITIVE_INFINITY;
   let flows = new Map<string, number>();
   let good = 0;
   for (let round = 0; round < MOST_ROUNDS; round++) {
@@ -122,12 +163,22 @@ export function idealLine(scenario: Scenario): IdealLine {
     flows = next;
     if (!moved) break;
   }
-  const stations = scenario.stations.map(({ name }): Ideal => {
-    const { seconds, available, rate } = alone.get(name)!;
-    return { station: name, secondsPerPart: seconds, availability: available, rate, flow: flows.get(name)! };
-  });
-  // Of the stations that run full, the slowest sets the pace; sources run full by themselves.
+  const stations = [...each].map(([station, own]): Ideal => ({ station, ...own, flow: flows.get(station)! }));
+  return { stations, rate: good, bottleneck: bottleneckOf(stations, scenario) };
+}
+
+/** Of the stations that run full, those with none such behind them set the pace; of these the slowest is told. */
+function bottleneckOf(stations: readonly Ideal[], scenario: Scenario): string {
+  const next = new Map(scenario.stations.map((spec) => [spec.name, routesOf(spec)]));
   const full = stations.filter(({ flow, rate }) => flow > 0 && flow >= rate * (1 - 1e-9));
-  const slowest = full.reduce((a, b) => (b.rate < a.rate ? b : a));
-  return { stations, rate: good, bottleneck: slowest.station };
+  const names = new Set(full.map(({ station }) => station));
+  const isLast = ({ station }: Ideal): boolean => {
+    const behind = new Set(next.get(station));
+    for (const name of behind) for (const further of next.get(name) ?? []) behind.add(further);
+    behind.delete(station);
+    return ![...behind].some((name) => names.has(name));
+  };
+  const last = full.filter(isLast);
+  const candidates = last.length > 0 ? last : full.length > 0 ? full : stations;
+  return candidates.reduce((a, b) => (b.rate < a.rate ? b : a)).station;
 }
