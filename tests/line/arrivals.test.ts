@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { ran, seconds, small } from './small-line.ts';
+
+const door = (rest: string, buffer: number | string, cycle: string) => `
+stations:
+  entrance: { does: arrive, ${rest}, to: b }
+  b: { does: work, buffer: ${buffer}, cycle: ${cycle}, to: good }`;
+
+describe('arrivals', () => {
+  it('that find no room wait, and the next is timed from when they got in', () => {
+    // They come at 2, 4, 6 and, 2 s after the third got in at 7, at 9; that one gets in at 12, so the next comes at 14.
+    const outcome = ran(small('14 s', door('every: 2 s', 1, '5 s')));
+    expect(outcome.counts).toMatchObject({ started: 5, good: 2, turnedAway: 0 });
+    expect(seconds(outcome, 'entrance', 14)).toEqual({ working: 10, blocked: 4 });
+    // Born when they come: 2-7 and 4-12.
+    expect(outcome.measures.lead_time_s).toBeCloseTo((5 + 8) / 2, 9);
+  });
+
+  it('that find no room are turned away, and counted, where it is said', () => {
+    // b works 2-7 on the first and from 7 on that of 4, takes the one of 8 at 12. Those of 6, 10 and 14 find the place
+    // in front taken; that of 12 finds it just left.
+    const outcome = ran(small('14 s', door('every: 2 s, when-full: lost', 1, '5 s')));
+    expect(outcome.counts).toMatchObject({ started: 7, good: 2, turnedAway: 3, scrapped: 0 });
+    expect(seconds(outcome, 'entrance', 14)).toEqual({ working: 14 });
+    // In the line: one 2-4, two 4-7, one 7-8, two 8-12 and two from 12 on.
+    expect(outcome.measures.work_in_progress_parts).toBeCloseTo((2 + 6 + 1 + 8 + 4) / 14, 9);
+  });
+
+  it('go by their own routes', () => {
+    const body = `
+stations:
+  entrance: { does: arrive, every: 1 s, when-full: lost, to: { by: priority, routes: [a, b] } }
+  a: { does: work, buffer: 0, cycle: 10 s, to: good }
+  b: { does: work, buffer: 0, cycle: 10 s, to: good }`;
+    // To a at 1 and to b at 2; those of 3 to 10 are turned away; that of 11 finds a just left.
+    expect(ran(small('11 s', body)).counts).toMatchObject({ started: 11, turnedAway: 8, good: 1 });
+  });
+});
