@@ -1,0 +1,387 @@
+import fc from 'fast-check';
+
+/** Seconds that each made-up line is run for, before and while it is counted. */
+export const WARM_UP = 100;
+export const LENGTH = 700;
+
+const seconds = (least: number, most: number) =>
+  fc.integer({ min: least * 10, max: most * 10 }).map((tenths) => `${tenths / 10} s`);
+
+/** Laws of a time; `least` above zero keeps a source from starting parts without end at one instant. */
+const law = (least: number) =>
+  fc.oneof(
+    seconds(least, 20),
+    fc.record({ distribution: fc.constant('exponential'), mean: seconds(1, 20) }),
+    fc.record({
+      distribution: fc.constant('gamma'),
+      mean: seconds(1, 20),
+      cv: fc.constantFrom('0 %', '30 %', '100 %', '200 %'),
+    }),
+    fc.record({
+      distribution: fc.constant('triangular'),
+      low: seconds(least, 3),
+      mode: seconds(3, 5),
+      high: seconds(5, 20),
+    }),
+    fc.record({
+      distribution: fc.constant('empirical'),
+      values: fc.array(seconds(least, 20), { minLength: 1, maxLength: 4 }),
+    }),
+  );
+
+const counted = fc.constantFrom('working', 'clock');
+/** `made` in one of so many cases, else undefined. */
+const seldom = <T>(made: fc.Arbitrary<T>, oneIn: number): fc.Arbitrary<T | undefined> =>
+  fc.nat({ max: oneIn - 1 }).chain((n) => (n === 0 ? made : fc.constant(undefined)));
+
+/** Who is called, if anybody, and with what priority where the crew goes by that. */
+const call = fc.record({ crew: fc.boolean(), priority: fc.integer({ min: 1, max: 3 }) });
+
+/** A life with no upper bound: one that always ends before the cycle would be refused where the cycle starts anew. */
+const boundless = fc.record({ distribution: fc.constant('exponential'), mean: seconds(5, 60) });
+const breakdown = fc.record({
+  ...{ every: law(0.5), boundless, counted, repair: law(0), call },
+  cycle: fc.constantFrom('resumes', 'restarts', 'scraps'),
+});
+
+const task = fc.record({
+  by: fc.oneof(
+    fc.record({ cycles: fc.integer({ min: 1, max: 20 }) }),
+    fc.record({ every: boundless, counted }),
+  ),
+  takes: law(0),
+  call,
+});
+
+/** What a station of any kind may be given. */
+const equipment = fc.record({
+  machines: fc.constantFrom(1, 1, 2, 3),
+  speed: fc.constantFrom('100 %', '100 %', '80 %'),
+  handling: seldom(fc.record({ load: seconds(0, 4), unload: seconds(0.5, 4), call }), 3),
+  setUp: seldom(task, 5),
+  maintenance: seldom(task, 6),
+  warmUp: seldom(fc.record({ after: seconds(1, 20), takes: law(0) }), 6),
+  breakdowns: seldom(fc.array(breakdown, { minLength: 1, maxLength: 3 }), 3),
+  whileDown: fc.constantFrom('unloads', 'nothing', 'loads-and-unloads'),
+  shiftEnd: seldom(fc.constantFrom('finishes', 'resumes', 'restarts', 'scraps'), 5),
+});
+
+/** No conveyor enters parts faster than it carries them: spacing x (places - 1) stays below the transit. */
+const buffer = fc.oneof(
+  fc.constantFrom(0, 0, 1, 2, 5, 'unlimited'),
+  fc.constantFrom(0, 3, 'unlimited'),
+  fc.record({
+    places: fc.integer({ min: 1, max: 5 }),
+    transit: seconds(4, 20),
+    spacing: fc.constantFrom('0 s', '0.5 s', '1 s'),
+  }),
+);
+
+/** How a station passes on: to the next, or also to the one after that, or back to the beginning. */
+const route = fc.record({
+  by: fc.constantFrom('only', 'only', 'share', 'priority', 'state'),
+  skips: fc.boolean(),
+  // With limited buffers a way back may close a circle for good: seldom.
+  back: fc.nat({ max: 11 }).map((n) => n === 0),
+});
+
+const stock = fc.oneof(
+  fc.constant({ unlimited: true }),
+  fc.record({
+    'on-hand': fc.integer({ min: 0, max: 30 }),
+    'reorder-at': fc.integer({ min: 0, max: 30 }),
+    order: fc.integer({ min: 1, max: 20 }),
+    'lead-time': law(0),
+  }),
+  fc.record({ 'on-hand': fc.integer({ min: 0, max: 30 }) }),
+);
+
+/** What stands behind the source, in any order. */
+const behind = fc.record({
+  does: fc.constantFrom('work', 'work', 'work', 'trim', 'mark', 'gauge', 'gauge', 'assemble'),
+  ...{ buffer, cycle: law(0), equipment, route },
+  batch: fc.constantFrom(1, 1, 2, 3),
+  every: fc.integer({ min: 1, max: 3 }),
+  rejects: fc.constantFrom('pass', 'scrap', 'bench', 'bench'),
+  reader: seldom(fc.constantFrom('pass', 'scrap', { 'by-hand': '3 s' }), 2),
+  withoutMates: fc.constantFrom('wait', 'scrap'),
+});
+
+const crew = fc.record({
+  number: fc.integer({ min: 1, max: 2 }),
+  serves: fc.constantFrom('first-come', 'priority', 'nearest'),
+  move: fc.constantFrom('0 s', '1 s', '3 s'),
+  takes: seconds(0, 5),
+  calendar: seldom(fc.constant(true), 5),
+});
+
+/** Shifts of some minutes, one after the other, so that a short run sees several. */
+const hours = fc
+  .array(
+    fc.record({
+      ...{ idles: fc.integer({ min: 10, max: 100 }), works: fc.integer({ min: 60, max: 250 }) },
+      break: seldom(fc.integer({ min: 1, max: 30 }), 2),
+    }),
+    { minLength: 1, maxLength: 4 },
+  )
+  .map((shifts) => {
+    let now = 0;
+    return shifts.map((shift) => {
+      const begins = now + shift.idles;
+      now = begins + shift.works;
+      return {
+        ...{ days: ['mon'], begins: `${begins} s`, lasts: `${shift.works} s` },
+        ...(shift.break && { breaks: [{ after: `${shift.break} s`, lasts: `${shift.break / 2} s` }] }),
+      };
+    });
+  });
+
+const asked = {
+  sheet: stock,
+  mate: stock,
+  first: fc.record({
+    does: fc.constantFrom('form', 'form', 'work', 'arrive'),
+    ...{ cycle: law(0.5), equipment, route },
+    perSheet: fc.integer({ min: 1, max: 4 }),
+    whenFull: fc.constantFrom('waits', 'lost'),
+  }),
+  behind: fc.array(behind, { maxLength: 4 }),
+  bench: fc.record({ cycle: law(0), equipment, limit: fc.integer({ min: 1, max: 3 }) }),
+  ...{ fitter: crew, robot: crew, hours },
+  carriers: seldom(
+    fc.record({
+      number: fc.integer({ min: 4, max: 9 }),
+      ...{ from: fc.nat(), to: fc.option(fc.nat(), { nil: undefined }), return: seconds(0, 10) },
+    }),
+    3,
+  ),
+  demand: seldom(
+    fc.record({
+      ...{
+        every: fc.oneof(law(0.5), seconds(50, 200)),
+        pieces: fc.integer({ min: 1, max: 3 }),
+        'due-after': seconds(0, 60),
+      },
+      'finished-goods': fc.record({
+        'at-start': fc.integer({ min: 0, max: 3 }),
+        most: fc.integer({ min: 3, max: 10 }),
+      }),
+    }),
+    4,
+  ),
+  stoppages: fc.array(
+    fc.record({
+      ...{ station: fc.nat(), at: law(0), for: law(0) },
+      cycle: fc.constantFrom('resumes', 'restarts', 'scraps'),
+      'again-after': fc.option(law(0.5), { nil: undefined }),
+    }),
+    { maxLength: 2 },
+  ),
+  seed: fc.integer({ min: 1, max: 1000 }),
+};
+
+type Asked = {
+  readonly [Key in keyof typeof asked]: (typeof asked)[Key] extends fc.Arbitrary<infer T> ? T : never;
+};
+type Equipment = typeof equipment extends fc.Arbitrary<infer T> ? T : never;
+type Crew = typeof crew extends fc.Arbitrary<infer T> ? T : never;
+type Route = typeof route extends fc.Arbitrary<infer T> ? T : never;
+type Call = typeof call extends fc.Arbitrary<infer T> ? T : never;
+
+/** Whoever is called, and from where: what nobody uses would be refused. */
+class Callers {
+  readonly of = { fitter: new Set<string>(), robot: new Set<string>() };
+  readonly #crews: { readonly fitter: Crew; readonly robot: Crew };
+
+  constructor(crews: { readonly fitter: Crew; readonly robot: Crew }) {
+    this.#crews = crews;
+  }
+
+  from(station: string, who: 'fitter' | 'robot', key: 'crew' | 'by', { crew, priority }: Call) {
+    if (!crew) return {};
+    this.of[who].add(station);
+    return { [key]: who, ...(this.#crews[who].serves === 'priority' && { priority }) };
+  }
+}
+
+/** The keys of a station for what it was given. */
+function given(station: string, on: Equipment, callers: Callers, calendar: { used: boolean }) {
+  const doneBy = (it: { by: object; takes: unknown; call: Call } | undefined, name: string) =>
+    it && { [name]: { ...it.by, takes: it.takes, ...callers.from(station, 'fitter', 'crew', it.call) } };
+  const modes = on.breakdowns?.map(({ every, boundless: life, call, ...rest }, i) => [
+    `mode ${i}`,
+    {
+      ...{ every: rest.cycle === 'resumes' ? every : life, ...rest },
+      ...callers.from(station, 'fitter', 'crew', call),
+    },
+  ]);
+  if (on.shiftEnd) calendar.used = true;
+  return {
+    ...{ machines: on.machines, speed: on.speed, 'while-down': on.whileDown },
+    'warm-up': on.warmUp,
+    'set-ups': doneBy(on.setUp, 'tool'),
+    maintenance: doneBy(on.maintenance, 'oil'),
+    breakdowns: modes && Object.fromEntries(modes),
+    ...(on.handling && {
+      handling: {
+        ...{ load: on.handling.load, unload: on.handling.unload },
+        ...callers.from(station, 'robot', 'by', on.handling.call),
+      },
+    }),
+    ...(on.shiftEnd && { calendar: 'hours', 'shift-end': on.shiftEnd }),
+  };
+}
+
+/** Where station number `i` passes parts to. `behind` are the buffers of those that follow. */
+function passesTo(i: number, { by, skips, back }: Route, behind: Asked['behind'], demand: boolean) {
+  const name = (at: number) => (at < behind.length ? `s${at + 1}` : 'good');
+  // The last but one of the ways may lead back, and one always leads on.
+  const ways = [
+    name(i),
+    ...(skips && i < behind.length ? [name(i + 1)] : []),
+    ...(back && i > 0 ? ['s1'] : []),
+  ];
+  const unique = [...new Set(ways)].filter((way) => way !== `s${i}`);
+  if (by === 'only' || unique.length === 1) return unique[0]!;
+  if (by === 'share') {
+    const share = 100 / unique.length;
+    const first = 100 - Math.floor(share) * (unique.length - 1);
+    return {
+      by,
+      routes: Object.fromEntries(unique.map((way, k) => [way, `${k === 0 ? first : Math.floor(share)} %`])),
+    };
+  }
+  // A way that always has room may only be the last in an order.
+  const always = (way: string) =>
+    way === 'good' ? !demand : behind[Number(way.slice(1)) - 1]!.buffer === 'unlimited';
+  const inOrder = unique.findIndex(always);
+  return { by: inOrder < 0 || inOrder === unique.length - 1 ? by : 'state', routes: unique };
+}
+
+/** A scenario in the format of the files, whole and sound. */
+function scenarioOf(it: Asked) {
+  const { sheet, mate, first, hours, demand, carriers, stoppages } = it;
+  const callers = new Callers({ fitter: it.fitter, robot: it.robot });
+  const calendar = { used: false };
+  const formed = first.does === 'form';
+  // Where nothing is formed, nothing can be gauged or assembled.
+  const rest = it.behind.map((station) => ({
+    ...station,
+    does: formed || station.does === 'mark' ? station.does : ('work' as const),
+  }));
+  const stations: Record<string, object> = {
+    s0: {
+      form: { does: 'form', takes: 'sheet', makes: 'tray', 'per-sheet': first.perSheet, cycle: first.cycle },
+      work: { does: 'work', takes: 'sheet', cycle: first.cycle },
+      arrive: { does: 'arrive', every: first.cycle, 'when-full': first.whenFull },
+    }[first.does],
+  };
+  const own = first.does === 'arrive' ? {} : given('s0', first.equipment, callers, calendar);
+  stations.s0 = { ...stations.s0, ...own, to: passesTo(0, first.route, rest, demand !== undefined) };
+  let feeder: string | undefined;
+  let mostBatched = 1;
+  rest.forEach((station, i) => {
+    const { does, every, rejects, reader, buffer, cycle } = station;
+    const name = `s${i + 1}`;
+    // A mark is read only behind the station that makes it.
+    const marked = !rest.slice(i).some((later) => later.does === 'mark');
+    const read = reader && marked && { reader: { reads: '80 %', unread: reader } };
+    // The bench sends parts back to one gauge only; it is fed from that gauge, so a bench always has a way out.
+    const bench = rejects === 'bench' && does === 'gauge' && feeder === undefined;
+    if (bench) feeder = name;
+    const reject = rejects === 'bench' && !bench ? 'scrap' : rejects;
+    const places = typeof buffer === 'object' ? buffer.places : buffer;
+    const batch =
+      does === 'work' && (places === 'unlimited' || Number(places) >= station.batch) ? station.batch : 1;
+    mostBatched = Math.max(mostBatched, batch);
+    const kinds: Record<string, object> = {
+      work: { batch },
+      mark: { 'takes-hold': '90 %' },
+      gauge: {
+        ...{ every, measures: { rim: { bias: '0.1 mm', repeatability: '0.5 mm' } } },
+        ...{ 'off-limits': reject, ...read },
+      },
+      assemble: {
+        ...{ takes: ['mate'], 'without-mates': station.withoutMates, misfit: 'scrap', 'mate-tries': every },
+        ...{ fits: [{ hole: 'mate.groove', shaft: 'rim', least: '0 mm', most: '2 mm' }], ...read },
+      },
+    };
+    stations[name] = {
+      ...{ does, buffer, cycle, ...given(name, station.equipment, callers, calendar), ...kinds[does] },
+      to: passesTo(i + 1, station.route, rest, demand !== undefined),
+    };
+  });
+  if (feeder !== undefined) {
+    const { limit, cycle, equipment } = it.bench;
+    stations.bench = {
+      ...{
+        does: 'rework',
+        buffer: 'unlimited',
+        cycle,
+        ...given('bench', equipment, callers, calendar),
+        limit,
+      },
+      ...{ corrects: { rim: { removes: '50 %', 'own-sd': '0.1 mm' } }, to: feeder },
+    };
+  }
+  const names = Object.keys(stations);
+  const crews = (['fitter', 'robot'] as const).flatMap((who) => {
+    const from = [...callers.of[who]];
+    if (from.length === 0) return [];
+    const { number, serves, move, takes, calendar: byHours } = it[who];
+    if (byHours) calendar.used = true;
+    const moves = from.length > 1 ? [{ between: [from[0], from[1]], takes }] : undefined;
+    return [[who, { number, serves, move, moves, ...(byHours && { calendar: 'hours' }) }]];
+  });
+  const closes = [first, ...rest].some(({ route }, i) => route.back && i > 0);
+  return {
+    ...{ mendline: 1, title: 'any', about: 'a line made up at random' },
+    run: { 'warm-up': `${WARM_UP} s`, length: `${LENGTH} s`, seeds: 1 },
+    stock: { sheet, mate: { ...mate, features: { groove: { nominal: '11 mm', 'own-sd': '0.3 mm' } } } },
+    parts: formed ? { tray: { features: { rim } } } : undefined,
+    stations,
+    ...(crews.length > 0 && { crew: Object.fromEntries(crews) }),
+    ...(calendar.used && { calendars: { hours: { shifts: hours } } }),
+    ...(carriers && !closes && { carriers: carriersOf(carriers, rest, first, mostBatched) }),
+    ...(demand && { demand }),
+    disturbances: Object.fromEntries(
+      stoppages.map(({ station, ...when }, i) => [
+        `stoppage ${i}`,
+        { disturbs: 'station', station: names[station % names.length], ...when },
+      ]),
+    ),
+    policies: { 'carry on': [] },
+  };
+}
+
+const rim = {
+  ...{ nominal: '10 mm', tolerance: '0.8 mm', 'made-at': 's0' },
+  ...{ 'own-sd': '0.5 mm', 'lot-sd': '0.1 mm' },
+};
+
+/** Carriers from the source, or from a station that the parts pass once, enough for every batch on the way. */
+function carriersOf(
+  { number, from, to, return: back }: NonNullable<Asked['carriers']>,
+  rest: readonly { readonly does: string }[],
+  first: Asked['first'],
+  batched: number,
+) {
+  const loaded = first.does === 'form' ? first.perSheet : 1;
+  // A bench sends parts to its gauge anew: take them where they start, unless they arrive by themselves.
+  const gauged = rest.some(({ does }) => does === 'gauge');
+  const least = first.does === 'arrive' ? 1 : 0;
+  if (least > rest.length) return undefined;
+  const at = gauged && least === 0 ? 0 : least + (from % (rest.length + 1 - least));
+  return {
+    pallet: {
+      ...{ number: number + loaded * batched, from: `s${at}`, return: back },
+      ...(to !== undefined && at < rest.length && { to: `s${at + 1 + (to % (rest.length - at))}` }),
+    },
+  };
+}
+
+/** A line made up at random as the text of a scenario, and a seed to run it with. */
+// JSON is YAML, and leaves out what is undefined.
+export const madeUpLine = fc
+  .record(asked)
+  .map((it) => ({ text: JSON.stringify(scenarioOf(it as Asked), null, 1), seed: it.seed }));
