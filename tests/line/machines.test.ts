@@ -66,6 +66,31 @@ stations:
     expect(seconds(outcome, 'forming', 12)).toEqual({ working: 4, blocked: 8 });
     expect(seconds(outcome, 'assembly', 12)).toEqual({ starved: (1 + 4) / 2, working: (11 + 8) / 2 });
   });
+
+  it('each know what is on them: one gauges while parts pass the other', () => {
+    // Of four parts at 10 the second and the fourth are gauged, 10-13, one at each machine, and scrapped for the bias;
+    // the first and the third pass at once.
+    const body = `
+stock:
+  sheet: { unlimited: true }
+parts:
+  tray: { features: { rim: { nominal: 100 mm, tolerance: 1 mm, made-at: forming } } }
+stations:
+  forming: { does: form, takes: sheet, makes: tray, per-sheet: 4, cycle: 10 s, to: gauging }
+  gauging:
+    does: gauge
+    machines: 2
+    buffer: 4
+    cycle: 3 s
+    every: 2
+    measures: { rim: { bias: 5 mm, repeatability: 0 mm } }
+    off-limits: scrap
+    to: good`;
+    expect(ran(small('10 s', body)).counts).toMatchObject({ good: 2, scrapped: 0 });
+    const outcome = ran(small('13 s', body));
+    expect(outcome.counts).toMatchObject({ good: 2, scrapped: 2 });
+    expect(seconds(outcome, 'gauging', 13)).toEqual({ starved: 10, working: 3 });
+  });
 });
 
 describe('a speed loss', () => {
