@@ -478,6 +478,18 @@ describe('carriers', () => {
     );
   });
 
+  it('are not taken by a station that parts come back to by rework, under some policy at the least', () => {
+    for (const text of [SOUND, changed('misfit: bench', 'misfit: scrap')]) {
+      expectRefused(
+        formed('number: 9, from: ¤assembly', text),
+        'parts come back to "assembly" and would take a second carrier',
+      );
+    }
+    // Behind the bench and before it nothing comes twice.
+    for (const from of ['forming', 'packing'])
+      expect(parseScenario(formed(`number: 9, from: ${from}`), 'cell.yaml').carriers).toHaveLength(1);
+  });
+
   const formed = (carriers: string, text = SOUND) =>
     changed('disturbances:\n', `carriers:\n  pallet: { ${carriers} }\ndisturbances:\n`, text);
 

@@ -1,5 +1,6 @@
 import type { CarrierSpec } from '../carriers.ts';
 import { isSource, type StationSpec } from '../stations.ts';
+import { comesBack } from './check-flow.ts';
 import type { Checker } from './checker.ts';
 import { Ways } from './ways.ts';
 
@@ -41,7 +42,7 @@ export function checkCirculation(check: Checker): void {
       );
       continue;
     }
-    if (ways.lead(from, from)) {
+    if (comesBack(check, from)) {
       check.say(
         [...path, 'from'],
         `parts come back to "${from}" and would take a second carrier; let a station take them that parts pass once`,

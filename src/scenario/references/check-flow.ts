@@ -76,8 +76,8 @@ function checkWayOut(check: Checker): boolean {
   return told.size > 0;
 }
 
-/** The stations that parts can reach from a source, by any way that a station or a policy may send them. */
-function fedStations({ raw, stations }: Checker): Set<string> {
+/** Where parts of a station may go at once, by any way that it or a policy may send them. */
+function anyWays({ raw, stations }: Checker): (name: string) => string[] {
   const sent = raw.policies.flatMap(({ responses }) =>
     responses.flatMap((response): [string, string][] => {
       if (response.do === 'rework') return [[response.at, response.bench]];
@@ -86,22 +86,34 @@ function fedStations({ raw, stations }: Checker): Set<string> {
         : [];
     }),
   );
-  const fed = new Set<string>();
-  const visit = (name: string): void => {
+  return (name) => {
     const station = stations.get(name);
-    if (!station || fed.has(name)) return;
-    fed.add(name);
-    for (const next of [...routesOf(station), ...rejectsOf(station)]) visit(next);
-    for (const [from, to] of sent) if (from === name) visit(to);
+    if (!station) return [];
+    const ways = [...routesOf(station), ...rejectsOf(station)];
+    return [...ways, ...sent.flatMap(([from, to]) => (from === name ? [to] : []))];
   };
-  for (const station of raw.stations) if (isSource(station)) visit(station.name);
-  return fed;
+}
+
+/** The stations among `starts` and all that parts can reach from them in any way. */
+function reached(check: Checker, starts: readonly string[]): ReadonlySet<string> {
+  const next = anyWays(check);
+  const all = new Set(starts);
+  for (const name of all) for (const to of next(name)) all.add(to);
+  return all;
+}
+
+/** Whether parts of a station may come to it again, in any way that a station or a policy may send them. */
+export function comesBack(check: Checker, name: string): boolean {
+  return reached(check, anyWays(check)(name)).has(name);
 }
 
 /** Whether every station is fed and every part finds a way out. */
 export function checkFlow(check: Checker): void {
   const { stations, policies } = check.raw;
-  const fed = fedStations(check);
+  const fed = reached(
+    check,
+    stations.filter(isSource).map(({ name }) => name),
+  );
   for (const station of stations) {
     if (!fed.has(station.name)) {
       check.say(
