@@ -11,7 +11,7 @@ export interface Client {
 }
 
 /** Who is served first: the longest waiting; the lowest priority number, then the longest waiting; or the nearest. */
-export type ServingRule = 'first-come' | 'priority' | 'nearest';
+type ServingRule = 'first-come' | 'priority' | 'nearest';
 
 export interface CrewRules {
   readonly serves: ServingRule;

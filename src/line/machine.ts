@@ -30,18 +30,18 @@ export interface Operation {
 }
 
 /** What is done to an empty machine between cycles: the machine waits until it is told `prepared`. */
-export interface Upkeep {
+interface Upkeep {
   due(): { start(): void } | null;
 }
 
 /** What a loaded machine may need before its cycle; it waits until it is told `warm`. */
-export interface Warming {
+interface Warming {
   readonly isNeeded: boolean;
   start(): void;
 }
 
 /** Puts loads on and takes them off; the machine waits until it is told `handledIn` or `handledOut`. */
-export interface LoadHandling {
+interface LoadHandling {
   /** Seconds of each; none where 0. */
   readonly load: number;
   readonly unload: number;
@@ -50,9 +50,9 @@ export interface LoadHandling {
 }
 
 /** What becomes of an interrupted cycle; of several interruptions the severest counts. */
-export const RESUMES = 0;
-export const RESTARTS = 1;
-export const SCRAPS = 2;
+const RESUMES = 0;
+const RESTARTS = 1;
+const SCRAPS = 2;
 export const FATES = { resumes: RESUMES, restarts: RESTARTS, scraps: SCRAPS } as const;
 
 /** Where a machine stands in its cycle. */
