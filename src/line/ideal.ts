@@ -63,29 +63,33 @@ function meanCycle(spec: StationSpec, scenario: Scenario): MeanCycle {
 
 /**
  * What one station could do. Time lost is MTTR for each MTBF, the isolated efficiency of the transfer-line literature,
- * several modes by working time adding up (J. A. Buzacott, 1967): what counts the clock takes its share of the calendar,
- * what counts work or cycles adds to the time that a cycle takes. Handling takes time and wears nothing.
+ * several modes by working time adding up (J. A. Buzacott, 1967). What counts work or cycles adds to the time that a
+ * cycle takes. Breakdowns by the clock stretch the work, but neither handling nor a repair, which go on meanwhile; planned
+ * tasks by the clock take their share of the calendar, and any planned task comes once a cycle at most. Handling takes time and wears nothing.
  */
 function alone(spec: StationSpec, scenario: Scenario): Omit<Ideal, 'station' | 'flow'> {
   const { worked, handled, parts } = meanCycle(spec, scenario);
+  const busy = worked + handled;
   let lostPerCycle = 0;
-  let left = 1;
-  const lose = (every: number, lost: number, counted: 'working' | 'clock'): void => {
-    if (counted === 'clock') left *= every / (every + lost);
-    else lostPerCycle += (worked / every) * lost;
-  };
-  for (const { every, repair, counted } of spec.breakdowns) lose(meanOf(every), meanOf(repair), counted);
-  for (const { cycles, every, takes, counted } of [...spec.setUps, ...spec.maintenance]) {
-    if (cycles === undefined) lose(meanOf(every!), meanOf(takes), counted!);
-    else lostPerCycle += meanOf(takes) / cycles;
+  let up = 1;
+  for (const { every, repair, counted } of spec.breakdowns) {
+    const [life, lost] = [meanOf(every), meanOf(repair)];
+    if (counted === 'clock') up *= life / (life + lost);
+    else lostPerCycle += (worked / life) * lost;
   }
   const calendar = scenario.calendars.find(({ name }) => name === spec.calendar);
-  const there = (calendar ? workingShare(calendar) : 1) * left;
-  const busy = worked + handled;
+  let there = calendar ? workingShare(calendar) : 1;
+  for (const { cycles, every, takes, counted } of [...spec.setUps, ...spec.maintenance]) {
+    const lost = meanOf(takes);
+    if (cycles !== undefined) lostPerCycle += lost / cycles;
+    else if (counted === 'working') lostPerCycle += Math.min(1, worked / meanOf(every!)) * lost;
+    else there *= 1 - lost / (Math.max(meanOf(every!), busy) + lost);
+  }
+  const cycle = worked / up + handled + lostPerCycle;
   return {
     secondsPerPart: busy / parts,
-    availability: lostPerCycle === 0 ? there : (there * busy) / (busy + lostPerCycle),
-    rate: (spec.machines * there * parts) / (busy + lostPerCycle),
+    availability: cycle === 0 ? there * up : (there * busy) / cycle,
+    rate: (spec.machines * there * parts) / cycle,
   };
 }
 
