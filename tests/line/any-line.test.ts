@@ -54,7 +54,8 @@ function forgotten(line: Line, scenario: Scenario): string[] {
       return there && machine.operation.ready(machine);
     }
     if (machine.blockedAt === null || (doesNothing && !machine.up)) return false;
-    return machine.blockedAt.doors(machine.blockedRow)?.some((door) => door.open) ?? false;
+    // The run is over, so that it may be tried.
+    return machine.blockedAt.accept(machine.blockedRow);
   };
   return scenario.stations.flatMap(({ name, whileDown }) =>
     line.stations

@@ -46,6 +46,16 @@ describe('demand', () => {
     expect(ran(small('20 s', body, '12 s')).measures.on_time_rate).toBeCloseTo(1 / 2, 9);
   });
 
+  it('lets as many stations deliver as an order makes room for', () => {
+    // a and b wait from 2 on with finished goods full; the order of 10 takes two pieces, and both start anew.
+    const body = `${blanks(`  a: { does: work, takes: blank, cycle: 2 s, to: good }
+  b: { does: work, takes: blank, cycle: 2 s, to: good }`)}
+demand: { every: 10 s, pieces: 2, due-after: 1 s, finished-goods: { at-start: 2, most: 2 } }`;
+    const outcome = ran(small('12 s', body));
+    expect(outcome.counts.good).toBe(2);
+    for (const name of ['a', 'b']) expect(seconds(outcome, name, 12)).toEqual({ working: 4, blocked: 8 });
+  });
+
   it('lets several stations that wait deliver in turn', () => {
     // a and b each finish at 2 with finished goods full; the order of 10 takes one piece and lets a in, that of 20 b.
     const body = `${blanks(`  a: { does: work, takes: blank, cycle: 2 s, to: good }
