@@ -16,7 +16,7 @@ const STANDARD_ERRORS = 3.5;
 const HALF_WIDTH = 1.96;
 
 /** Runs of one check, each with a seed of its own: 1, 2, ... */
-const RUNS = 30;
+export const RUNS = 30;
 
 /** A full scenario around `body`, which gives the sections from `stock` on; times with their units. */
 export function scenarioOf(warmUp: string, length: string, body: string): Scenario {
@@ -34,13 +34,14 @@ export function runsOf(scenario: Scenario, runs = RUNS): Outcome[] {
  * Checks the mean of one value a run against theory. The runs must first be sharp enough for the check to mean
  * anything: half width of the 95 % interval within `sharp` of the exact value.
  */
-export function expectMean(values: readonly number[], exact: number, sharp = 0.01): void {
+export function expectMean(values: readonly number[], exact: number, sharp = 0.01, what = 'mean'): void {
   const error = sampleStandardDeviation([...values]) / Math.sqrt(values.length);
   const off = (mean([...values]) - exact) / error;
-  expect(error, 'runs without any spread cannot be judged by it').toBeGreaterThan(0);
-  expect((HALF_WIDTH * error) / Math.abs(exact), 'relative half width of the runs').toBeLessThan(sharp);
-  expect(Math.abs(off), `standard errors between the runs and ${exact}`).toBeLessThanOrEqual(STANDARD_ERRORS);
+  expect(error, `${what}: runs without any spread cannot be judged by it`).toBeGreaterThan(0);
+  expect((HALF_WIDTH * error) / Math.abs(exact), `${what}: relative half width of the runs`).toBeLessThan(
+    sharp,
+  );
+  expect(Math.abs(off), `${what}: standard errors between the runs and ${exact}`).toBeLessThanOrEqual(
+    STANDARD_ERRORS,
+  );
 }
-
-/** Throughput as parts per second. */
-export const perSecond = ({ measures }: Outcome): number => measures.throughput_per_h! / 3600;

@@ -1,0 +1,24 @@
+import type { Case } from './case.ts';
+import { CLOSED_LINES } from './closed-lines.ts';
+import { EXPONENTIAL_LINES } from './exponential-lines.ts';
+import { FAILING_LINES } from './failing-lines.ts';
+import { NETWORKS } from './networks.ts';
+import { OTHERS } from './others.ts';
+import { QUEUES } from './queues.ts';
+import { REPAIRERS } from './repairers.ts';
+
+interface Group {
+  readonly title: string;
+  readonly cases: readonly Case[];
+}
+
+/** Every case, in the order of the table. */
+export const GROUPS: readonly Group[] = [
+  { title: 'Queues', cases: QUEUES },
+  { title: 'Networks of queues', cases: NETWORKS },
+  { title: 'Machines that share repairers', cases: REPAIRERS },
+  { title: 'Closed lines', cases: CLOSED_LINES },
+  { title: 'Lines of stations that do not fail', cases: EXPONENTIAL_LINES },
+  { title: 'Lines of stations that fail', cases: FAILING_LINES },
+  { title: 'Others', cases: OTHERS },
+];
