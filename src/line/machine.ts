@@ -61,8 +61,10 @@ const EMPTY = 0;
 const PREPARING = 1;
 const LOADING = 2;
 const CYCLE = 3;
-const UNLOADING = 4;
-const FINISHED = 5;
+/** In a cycle that something halts. */
+const PAUSED = 4;
+const UNLOADING = 5;
+const FINISHED = 6;
 
 /** How a machine differs from one that works at its designed speed and finishes its cycle at the end of a shift. */
 export interface Habits {
@@ -99,12 +101,10 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   /** Seconds spent in each state up to the last change, by state number. */
   readonly seconds = new Float64Array(STATES.length);
   state: number = STARVED;
-  /** Sum of the cycle times of all finished cycles, s. */
-  finishedSeconds = 0;
   finishedCycles = 0;
   /** Seconds of work done up to the last interruption or finish; what wears tools and machines. */
   worked = 0;
-  /** When it last ended a cycle or was interrupted in one, s; it starts cold. */
+  /** When it last ended a cycle or was interrupted in one, s, where it warms up; it starts cold. */
   lastWorked = Number.NEGATIVE_INFINITY;
   loaded = 0;
   /** Designed time of the present cycle, s. */
@@ -131,7 +131,6 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   /** What it is doing while it prepares or is handled, by state number. */
   #meanwhile = SET_UP;
   #moved = 0;
-  #running = false;
   #remaining = 0;
   #segment = 0;
   #stamp = 0;
@@ -182,7 +181,6 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
       this.inbox?.freed();
       return;
     }
-    this.#moved = 0;
     this.#remaining = this.cycle * this.#slowness;
     if (this.care !== null) this.#prepare(this.care);
     else this.#start();
@@ -267,7 +265,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
     this.#off = true;
     this.#barred++;
     // A cycle that ends with the shift is finished, not under way.
-    const ends = this.#running && this.#segment + this.#remaining <= this.#calendar.now;
+    const ends = this.#phase === CYCLE && this.#segment + this.#remaining <= this.#calendar.now;
     if (this.#atShiftEnd === null || ends) this.#show();
     else this.#interrupt(this.#atShiftEnd);
   }
@@ -341,8 +339,9 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
     handling.putOn();
   }
 
-  /** Whether the finished load has to be taken off first. */
+  /** A cycle has ended: whether the finished load has to be taken off first. */
   #isTakenOff({ handling }: Care): boolean {
+    this.lastWorked = this.#calendar.now;
     if (!handling || handling.unload === 0 || this.loaded === 0) return false;
     this.#phase = UNLOADING;
     handling.takeOff();
@@ -351,13 +350,14 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
 
   /** Starts the cycle on the load, or leaves it to the end of what is in the way. */
   #start(): void {
-    this.#phase = CYCLE;
-    if (this.#barred > 0 && this.#paused()) this.#show();
-    else this.#work();
+    if (this.#barred > 0 && this.#halted()) {
+      this.#phase = PAUSED;
+      this.#show();
+    } else this.#work();
   }
 
   #work(): void {
-    this.#running = true;
+    this.#phase = CYCLE;
     const now = this.#calendar.now;
     this.#segment = now;
     if (this.state !== WORKING) this.#enter(WORKING);
@@ -370,12 +370,8 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
 
   #finish(): void {
     this.worked += this.#remaining;
-    this.lastWorked = this.#calendar.now;
-    this.finishedSeconds += this.cycle * this.#slowness;
     this.finishedCycles++;
-    this.#running = false;
     this.#phase = FINISHED;
-    this.#moved = 0;
     this.operation.finish(this);
     if (this.care !== null && this.#isTakenOff(this.care)) return;
     this.unload();
@@ -389,7 +385,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   }
 
   /** Whether what is in the way halts a cycle, too. */
-  #paused(): boolean {
+  #halted(): boolean {
     return this.#stops > 0 || (this.#off && this.#atShiftEnd !== null);
   }
 
@@ -404,16 +400,16 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   }
 
   #interrupt(fate: number): void {
-    if (this.#running) {
+    if (this.#phase === CYCLE) {
       const worked = this.#calendar.now - this.#segment;
       this.worked += worked;
       // Stopped at the instant it would have finished, it may seem to have worked a hair too long.
       this.#remaining = Math.max(0, this.#remaining - worked);
       this.lastWorked = this.#calendar.now;
       this.#stamp++;
-      this.#running = false;
+      this.#phase = PAUSED;
     }
-    if (this.#phase === CYCLE) this.#fate = Math.max(this.#fate, fate);
+    if (this.#phase === PAUSED) this.#fate = Math.max(this.#fate, fate);
     this.#show();
   }
 
@@ -421,7 +417,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   #goOn(): void {
     if (this.#phase === EMPTY) return this.begin();
     if (this.#phase === FINISHED && !this.#unloadsDown) return this.unload();
-    if (this.#phase !== CYCLE || this.#running || this.#paused()) return this.#show();
+    if (this.#phase !== PAUSED || this.#halted()) return this.#show();
     const fate = this.#fate;
     this.#fate = RESUMES;
     if (fate === SCRAPS) {
@@ -439,8 +435,8 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   }
 
   #doing(): number {
-    const goesOn = this.#phase !== EMPTY && this.#phase !== FINISHED;
-    if (this.#off && (!goesOn || (this.#phase === CYCLE && !this.#running))) return OFF_SHIFT;
+    const rests = this.#phase === EMPTY || this.#phase === FINISHED || this.#phase === PAUSED;
+    if (this.#off && rests) return OFF_SHIFT;
     if (this.#stops > 0) return this.#unattended === this.#stops ? AWAITING_TECHNICIAN : DOWN;
     switch (this.#phase) {
       case CYCLE:

@@ -26,10 +26,10 @@ function checkMachine(machine: Machine, now: number): void {
   const working = machine.seconds[WORKING]!;
   // The end of each cycle is rounded to the clock's resolution, perhaps the same way every time.
   const clock = machine.finishedCycles * now * Number.EPSILON;
-  if (machine.finishedSeconds > working * (1 + ROUNDING) + clock) {
+  if (machine.worked > working * (1 + ROUNDING) + clock) {
     throw new SelfCheckError(
-      `cycles finished at "${machine.name}" fit into its working time, so no station outruns its own rate`,
-      machine.finishedSeconds,
+      `the work done at "${machine.name}" fits into its working time, so no station outruns its own rate`,
+      machine.worked,
       working,
     );
   }
