@@ -21,7 +21,7 @@ export interface CrewRules {
 
 /**
  * Technicians or handlers, people or robots, who are called to stations one at a time. One who becomes free stays
- * where it is until called. At the end of a shift each finishes what is under way.
+ * where it is until called; all begin at the first station. At the end of a shift each finishes what is under way.
  */
 export class Crew implements Actor, ShiftMember {
   readonly name: string;
