@@ -67,6 +67,7 @@ export async function runMany(
       await Promise.allSettled(running.slice(0, i));
       throw new FailedRunError(task, answer.failure, kept());
     }
+    if ('fault' in answer) throw new Error(answer.fault);
     outcomes[i] = answer.outcome;
     onFinished?.(++finished, tasks.length);
   };

@@ -1,6 +1,10 @@
 import { workerData } from 'node:worker_threads';
+import { EndlessLoopError } from '../kernel/calendar.ts';
 import type { Outcome } from '../line/outcome.ts';
+import { SelfCheckError } from '../line/self-check.ts';
+import { StandstillError } from '../line/standstill.ts';
 import type { Scenario } from '../scenario/scenario.ts';
+import { inlineMore } from './inline-more.ts';
 import { simulate } from './simulate.ts';
 
 /** One run to do. */
@@ -9,8 +13,18 @@ export interface Task {
   readonly seed: number;
 }
 
-/** What a worker sends back: errors lose their class on the way, so a failed run comes as words. */
-export type Answer = { readonly outcome: Outcome } | { readonly failure: string };
+/**
+ * What a worker sends back: errors lose their class on the way, so a run that failed comes as words, and a fault of the
+ * program as its trace.
+ */
+export type Answer =
+  | { readonly outcome: Outcome }
+  | { readonly failure: string }
+  | { readonly fault: string };
+
+const FAILURES = [StandstillError, EndlessLoopError, SelfCheckError];
+
+inlineMore();
 
 // The pool hands its own data first and ours second.
 const [, scenario] = workerData as [unknown, Scenario];
@@ -19,6 +33,7 @@ export default function run({ policy, seed }: Task): Answer {
   try {
     return { outcome: simulate(scenario, policy, seed) };
   } catch (error) {
-    return { failure: error instanceof Error ? error.message : String(error) };
+    if (FAILURES.some((kind) => error instanceof kind)) return { failure: (error as Error).message };
+    return { fault: error instanceof Error ? (error.stack ?? error.message) : String(error) };
   }
 }

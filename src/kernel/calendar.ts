@@ -42,24 +42,24 @@ export class Calendar {
   now = 0;
   /** Events that have happened. */
   events = 0;
-  #actors: Actor[] = [];
+  private actors: Actor[] = [];
   /** Places in use, the empty one at the top included. */
-  #size = 0;
-  #topEmpty = false;
-  #order = 0;
+  private size = 0;
+  private topEmpty = false;
+  private order = 0;
   /** Two numbers a place: time and order of scheduling. A place not in use holds infinity, so that it never comes first. */
-  #keys = new Float64Array(128).fill(Number.POSITIVE_INFINITY);
+  private keys = new Float64Array(128).fill(Number.POSITIVE_INFINITY);
   /** Two numbers a place: `who * 16 + code`, and the stamp. */
-  #tags = new Int32Array(128);
+  private tags = new Int32Array(128);
 
   /** Number of events still to happen. */
   get pending(): number {
-    return this.#topEmpty ? this.#size - 1 : this.#size;
+    return this.topEmpty ? this.size - 1 : this.size;
   }
 
   /** Enters an actor and returns the number that `schedule` takes. */
   enter(actor: Actor): number {
-    return this.#actors.push(actor) - 1;
+    return this.actors.push(actor) - 1;
   }
 
   /**
@@ -70,10 +70,10 @@ export class Calendar {
     if (!(time >= this.now))
       throw new RangeError(`an event at ${time} s cannot be scheduled at ${this.now} s`);
     const tag = (who << 4) | code;
-    if (this.#topEmpty) {
-      this.#topEmpty = false;
-      this.#sink(2 * this.#size, time, this.#order++, tag, stamp);
-    } else this.#rise(time, this.#order++, tag, stamp);
+    if (this.topEmpty) {
+      this.topEmpty = false;
+      this.sink(2 * this.size, time, this.order++, tag, stamp);
+    } else this.rise(time, this.order++, tag, stamp);
   }
 
   /**
@@ -82,18 +82,18 @@ export class Calendar {
    * @throws EndlessLoopError
    */
   run(end: number): boolean {
-    const actors = this.#actors;
+    const actors = this.actors;
     let atThisInstant = 0;
     let looked: Actor[] = [];
     // An event that threw, or one that runs the calendar itself, left the top empty.
-    if (this.#topEmpty) this.#fillTop();
-    while (this.#size > 0) {
-      const time = this.#keys[0]!;
+    if (this.topEmpty) this.fillTop();
+    while (this.size > 0) {
+      const time = this.keys[0]!;
       if (time > end) break;
-      const tag = this.#tags[0]!;
-      const stamp = this.#tags[1]!;
+      const tag = this.tags[0]!;
+      const stamp = this.tags[1]!;
       const actor = actors[tag >> 4]!;
-      this.#topEmpty = true;
+      this.topEmpty = true;
       if (time > this.now) {
         this.now = time;
         atThisInstant = 0;
@@ -104,29 +104,29 @@ export class Calendar {
       }
       this.events++;
       actor.happen(tag & 15, stamp);
-      if (this.#topEmpty) this.#fillTop();
+      if (this.topEmpty) this.fillTop();
     }
     this.now = end;
-    return this.#size > 0;
+    return this.size > 0;
   }
 
   /** Puts the last event into the empty top, or empties the calendar. */
-  #fillTop(): void {
-    this.#topEmpty = false;
-    const last = 2 * --this.#size;
-    const keys = this.#keys;
-    const tags = this.#tags;
+  private fillTop(): void {
+    this.topEmpty = false;
+    const last = 2 * --this.size;
+    const keys = this.keys;
+    const tags = this.tags;
     const time = keys[last]!;
     const order = keys[last + 1]!;
     keys[last] = Number.POSITIVE_INFINITY;
     keys[last + 1] = Number.POSITIVE_INFINITY;
-    if (last > 0) this.#sink(last, time, order, tags[last]!, tags[last + 1]!);
+    if (last > 0) this.sink(last, time, order, tags[last]!, tags[last + 1]!);
   }
 
   /** From the empty top downwards; `end` is where the places in use end, two numbers a place. */
-  #sink(end: number, time: number, order: number, tag: number, stamp: number): void {
-    const keys = this.#keys;
-    const tags = this.#tags;
+  private sink(end: number, time: number, order: number, tag: number, stamp: number): void {
+    const keys = this.keys;
+    const tags = this.tags;
     let hole = 0;
     for (;;) {
       let child = 2 * hole + 2;
@@ -151,12 +151,12 @@ export class Calendar {
   }
 
   /** From a new last place upwards. A new event has the highest order, so it rises only past strictly later times. */
-  #rise(time: number, order: number, tag: number, stamp: number): void {
+  private rise(time: number, order: number, tag: number, stamp: number): void {
     // One place more than in use, so that the last place always has a neighbour to be compared with.
-    if (2 * this.#size + 2 === this.#keys.length) this.#grow();
-    const keys = this.#keys;
-    const tags = this.#tags;
-    let hole = 2 * this.#size++;
+    if (2 * this.size + 2 === this.keys.length) this.grow();
+    const keys = this.keys;
+    const tags = this.tags;
+    let hole = 2 * this.size++;
     while (hole > 0) {
       const parent = ((hole - 2) >> 2) << 1;
       const above = keys[parent]!;
@@ -173,12 +173,12 @@ export class Calendar {
     tags[hole + 1] = stamp;
   }
 
-  #grow(): void {
-    const keys = new Float64Array(2 * this.#keys.length).fill(Number.POSITIVE_INFINITY);
-    keys.set(this.#keys);
-    this.#keys = keys;
+  private grow(): void {
+    const keys = new Float64Array(2 * this.keys.length).fill(Number.POSITIVE_INFINITY);
+    keys.set(this.keys);
+    this.keys = keys;
     const tags = new Int32Array(keys.length);
-    tags.set(this.#tags);
-    this.#tags = tags;
+    tags.set(this.tags);
+    this.tags = tags;
   }
 }

@@ -25,11 +25,11 @@ export class Breakdown implements Actor, Client {
   readonly priority: number;
   /** Worked seconds of the machine at which it fails; infinite while it is down or by the clock. */
   dueAt = Number.POSITIVE_INFINITY;
-  readonly #machine: Machine;
-  readonly #calendar: Calendar;
-  readonly #me: number;
-  readonly #rules: BreakdownRules;
-  readonly #renewed: () => void;
+  private readonly machine: Machine;
+  private readonly calendar: Calendar;
+  private readonly me: number;
+  private readonly rules: BreakdownRules;
+  private readonly renewed: () => void;
 
   /** @param renewed called when `dueAt` is set */
   constructor(
@@ -43,44 +43,43 @@ export class Breakdown implements Actor, Client {
     this.name = name;
     this.place = place;
     this.priority = rules.priority;
-    this.#machine = machine;
-    this.#calendar = calendar;
-    this.#me = calendar.enter(this);
-    this.#rules = rules;
-    this.#renewed = renewed;
+    this.machine = machine;
+    this.calendar = calendar;
+    this.me = calendar.enter(this);
+    this.rules = rules;
+    this.renewed = renewed;
   }
 
   /** Lets its life run anew. */
   renew(): void {
-    const life = this.#rules.life();
-    if (this.#rules.counted === 'clock')
-      this.#calendar.schedule(this.#calendar.now + life, this.#me, FAIL, 0);
+    const life = this.rules.life();
+    if (this.rules.counted === 'clock') this.calendar.schedule(this.calendar.now + life, this.me, FAIL, 0);
     else {
-      this.dueAt = this.#machine.worked + life;
-      this.#renewed();
+      this.dueAt = this.machine.worked + life;
+      this.renewed();
     }
   }
 
   fail(): void {
-    const { crew, fate } = this.#rules;
-    this.#machine.stop(fate, crew === null);
+    const { crew, fate } = this.rules;
+    this.machine.stop(fate, crew === null);
     if (crew) crew.call(this);
-    else this.#repair();
+    else this.repair();
   }
 
   attended(): void {
-    this.#machine.attend();
-    this.#repair();
+    this.machine.attend();
+    this.repair();
   }
 
   happen(code: number): void {
     if (code === FAIL) return this.fail();
     this.renew();
-    this.#rules.crew?.release(this);
-    this.#machine.resume();
+    this.rules.crew?.release(this);
+    this.machine.resume();
   }
 
-  #repair(): void {
-    this.#calendar.schedule(this.#calendar.now + this.#rules.repair(), this.#me, REPAIRED, 0);
+  private repair(): void {
+    this.calendar.schedule(this.calendar.now + this.rules.repair(), this.me, REPAIRED, 0);
   }
 }

@@ -9,10 +9,10 @@ export class Buffer implements Place {
   readonly capacity: number;
   /** Parts that the station may take. */
   count = 0;
-  #rows = new Int32Array(16);
-  #head = 0;
-  readonly #waiting: Unloader[] = [];
-  readonly #doors: readonly Door[] = [this];
+  private rows = new Int32Array(16);
+  private head = 0;
+  private readonly waiters: Unloader[] = [];
+  private readonly door: readonly Door[] = [this];
 
   constructor(consumer: Consumer, capacity: number) {
     this.consumer = consumer;
@@ -40,57 +40,57 @@ export class Buffer implements Place {
 
   wait(machine: Unloader): void {
     // A machine that waits at several places may stand here from before.
-    if (!this.#waiting.includes(machine)) this.#waiting.push(machine);
+    if (!this.waiters.includes(machine)) this.waiters.push(machine);
   }
 
   doors(): readonly Door[] | null {
-    return this.#doors;
+    return this.door;
   }
 
   /** The part at place `i`, 0 being the oldest. */
   peek(i: number): number {
-    return this.#rows[(this.#head + i) & (this.#rows.length - 1)]!;
+    return this.rows[(this.head + i) & (this.rows.length - 1)]!;
   }
 
   /** Takes out the oldest part. The machine calls `freed` once it has changed its state. */
   shift(): number {
-    const rows = this.#rows;
-    const head = this.#head;
-    this.#head = (head + 1) & (rows.length - 1);
+    const rows = this.rows;
+    const head = this.head;
+    this.head = (head + 1) & (rows.length - 1);
     this.count--;
     return rows[head]!;
   }
 
   /** Takes out the part at place `i`. The station calls `freed` once it has changed its state. */
   take(i: number): number {
-    const mask = this.#rows.length - 1;
+    const mask = this.rows.length - 1;
     const row = this.peek(i);
-    for (let k = i; k > 0; k--) this.#rows[(this.#head + k) & mask] = this.peek(k - 1);
-    this.#head = (this.#head + 1) & mask;
+    for (let k = i; k > 0; k--) this.rows[(this.head + k) & mask] = this.peek(k - 1);
+    this.head = (this.head + 1) & mask;
     this.count--;
     return row;
   }
 
   /** Whether machines wait for room. */
   get isAwaited(): boolean {
-    return this.#waiting.length > 0;
+    return this.waiters.length > 0;
   }
 
   /** Lets the machines that wait for room unload, longest waiting first. */
   freed(): void {
-    while (this.#waiting.length > 0 && this.open) this.#waiting.shift()!.unload();
+    while (this.waiters.length > 0 && this.open) this.waiters.shift()!.unload();
   }
 
   /** Writes the row behind the `held` parts that are in it. */
   protected put(row: number, held: number): void {
-    if (held === this.#rows.length) this.#grow(held);
-    this.#rows[(this.#head + held) & (this.#rows.length - 1)] = row;
+    if (held === this.rows.length) this.grow(held);
+    this.rows[(this.head + held) & (this.rows.length - 1)] = row;
   }
 
-  #grow(held: number): void {
-    const larger = new Int32Array(2 * this.#rows.length);
+  private grow(held: number): void {
+    const larger = new Int32Array(2 * this.rows.length);
     for (let i = 0; i < held; i++) larger[i] = this.peek(i);
-    this.#rows = larger;
-    this.#head = 0;
+    this.rows = larger;
+    this.head = 0;
   }
 }

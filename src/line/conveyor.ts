@@ -11,12 +11,12 @@ const OPEN = 1;
  */
 export class Conveyor extends Buffer implements Actor {
   readonly name: string;
-  readonly #calendar: Calendar;
-  readonly #me: number;
-  readonly #transit: number;
-  readonly #spacing: number;
-  #travelling = 0;
-  #clearAt = 0;
+  private readonly calendar: Calendar;
+  private readonly me: number;
+  private readonly transit: number;
+  private readonly spacing: number;
+  private travelling = 0;
+  private clearAt = 0;
 
   constructor(
     consumer: Consumer,
@@ -26,29 +26,29 @@ export class Conveyor extends Buffer implements Actor {
   ) {
     super(consumer, capacity);
     this.name = `conveyor to ${consumer.name}`;
-    this.#calendar = calendar;
-    this.#me = calendar.enter(this);
-    this.#transit = transit;
-    this.#spacing = spacing;
+    this.calendar = calendar;
+    this.me = calendar.enter(this);
+    this.transit = transit;
+    this.spacing = spacing;
   }
 
   override get held(): number {
-    return this.count + this.#travelling;
+    return this.count + this.travelling;
   }
 
   override get open(): boolean {
-    return this.held < this.capacity && this.#calendar.now >= this.#clearAt;
+    return this.held < this.capacity && this.calendar.now >= this.clearAt;
   }
 
   override accept(row: number): boolean {
     if (!this.open) return false;
-    const { now } = this.#calendar;
+    const { now } = this.calendar;
     this.put(row, this.held);
-    this.#travelling++;
-    this.#calendar.schedule(now + this.#transit, this.#me, ARRIVE, 0);
-    if (this.#spacing > 0) {
-      this.#clearAt = now + this.#spacing;
-      this.#calendar.schedule(this.#clearAt, this.#me, OPEN, 0);
+    this.travelling++;
+    this.calendar.schedule(now + this.transit, this.me, ARRIVE, 0);
+    if (this.spacing > 0) {
+      this.clearAt = now + this.spacing;
+      this.calendar.schedule(this.clearAt, this.me, OPEN, 0);
     }
     return true;
   }
@@ -60,7 +60,7 @@ export class Conveyor extends Buffer implements Actor {
 
   happen(code: number): void {
     if (code === OPEN) return this.freed();
-    this.#travelling--;
+    this.travelling--;
     this.count++;
     this.consumer.wake();
   }

@@ -1,4 +1,4 @@
-import { standardNormal } from '../kernel/distributions/normal.ts';
+import { normalBlocks, standardNormal } from '../kernel/distributions/normal.ts';
 import type { Streams } from '../kernel/streams.ts';
 import type { FeatureSpec } from '../scenario/parts.ts';
 import type { PartTable } from './part-table.ts';
@@ -13,30 +13,29 @@ export class Feature {
   /** Column of the latest reading kept under the part's mark; NaN when there is none. */
   readonly reading: number;
   /** Standard deviate that a sheet's parts share. */
-  readonly #sheet: (() => number) | null;
-  readonly #lots: Variation | null;
-  readonly #base: number;
+  private readonly sheet: (() => number) | null;
+  private readonly lots: Variation | null;
+  private readonly designed: number;
 
   constructor(spec: FeatureSpec, parts: PartTable, streams: Streams, sheet: Stock | null) {
     this.spec = spec;
     const z = (purpose: string) => standardNormal(streams.of(`feature/${spec.name}/${purpose}`));
-    const own = z('own');
-    this.truth = parts.luck(() => spec.ownSd * own());
+    this.truth = parts.luck(normalBlocks(streams.of(`feature/${spec.name}/own`), spec.ownSd));
     this.reading = parts.column(Number.NaN);
-    this.#sheet = spec.sheetSd > 0 ? z('sheet') : null;
-    this.#lots = spec.lotSd > 0 && sheet ? sheet.variation(`feature ${spec.name}`, spec.lotSd, 0) : null;
-    this.#base = spec.mould === undefined ? spec.nominal : spec.mould * (1 - spec.shrinkage);
+    this.sheet = spec.sheetSd > 0 ? z('sheet') : null;
+    this.lots = spec.lotSd > 0 && sheet ? sheet.variation(`feature ${spec.name}`, spec.lotSd, 0) : null;
+    this.designed = spec.mould === undefined ? spec.nominal : spec.mould * (1 - spec.shrinkage);
   }
 
   /** What all parts of a sheet have of this feature, mm: drawn once a sheet. `lot` is the sheet's. */
   shared(lot: number): number {
-    const sheet = this.#sheet ? this.spec.sheetSd * this.#sheet() : 0;
-    return sheet + (this.#lots ? this.#lots.ofLot(lot) : 0);
+    const sheet = this.sheet ? this.spec.sheetSd * this.sheet() : 0;
+    return sheet + (this.lots ? this.lots.ofLot(lot) : 0);
   }
 
   /** The middle of the feature as designed: nominal, or the mould less the shrinkage, mm. */
   get base(): number {
-    return this.#base;
+    return this.designed;
   }
 
   cavity(i: number): number {

@@ -118,109 +118,109 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   wear: { fail(): void } | null = null;
   /** Called when it is blocked, where the way of parts has a circle in which stations could wait for each other. */
   onBlocked: ((machine: Machine) => void) | null = null;
-  readonly #calendar: Calendar;
-  readonly #me: number;
-  readonly #slowness: number;
-  readonly #unloadsDown: boolean;
-  readonly #loadsDown: boolean;
-  readonly #atShiftEnd: number | null;
+  private readonly calendar: Calendar;
+  private readonly me: number;
+  private readonly slowness: number;
+  private readonly unloadsDown: boolean;
+  private readonly loadsDown: boolean;
+  private readonly atShiftEnd: number | null;
   /** Worked seconds at which a breakdown falls due. */
-  #wornAt = Number.POSITIVE_INFINITY;
-  #since = 0;
-  #phase = EMPTY;
+  private wearsAt = Number.POSITIVE_INFINITY;
+  private since = 0;
+  private phase = EMPTY;
   /** What it is doing while it prepares or is handled, by state number. */
-  #meanwhile = SET_UP;
-  #moved = 0;
-  #remaining = 0;
-  #segment = 0;
-  #stamp = 0;
-  #fate = RESUMES;
+  private shownMeanwhile: number = SET_UP;
+  private moved = 0;
+  private remaining = 0;
+  private segment = 0;
+  private stamp = 0;
+  private fate = RESUMES;
   /** Reasons not to take a new load: stops, holds and being off shift, together. */
-  #barred = 0;
-  #stops = 0;
+  private barred = 0;
+  private stops = 0;
   /** Stops that wait for a technician. */
-  #unattended = 0;
-  #holds = 0;
-  #off = false;
+  private unattended = 0;
+  private holds = 0;
+  private off = false;
 
   /** @param most parts in one load */
   constructor(name: string, slot: number, calendar: Calendar, most: number, habits: Habits) {
     this.name = name;
     this.slot = slot;
     this.load = new Int32Array(most);
-    this.#slowness = habits.slowness;
-    this.#unloadsDown = habits.unloadsDown;
-    this.#loadsDown = habits.loadsDown;
-    this.#atShiftEnd = habits.atShiftEnd;
-    this.#calendar = calendar;
-    this.#me = calendar.enter(this);
+    this.slowness = habits.slowness;
+    this.unloadsDown = habits.unloadsDown;
+    this.loadsDown = habits.loadsDown;
+    this.atShiftEnd = habits.atShiftEnd;
+    this.calendar = calendar;
+    this.me = calendar.enter(this);
   }
 
   happen(code: number, stamp: number): void {
-    if (stamp !== this.#stamp) return;
-    if (code === FINISH) this.#finish();
+    if (stamp !== this.stamp) return;
+    if (code === FINISH) this.finish();
     else this.wear!.fail();
   }
 
   get couldStart(): boolean {
     // What falls due at this very instant is done before a part is taken.
-    return this.#waits && this.operation.ready(this) && !this.care?.upkeep?.due();
+    return this.waits && this.operation.ready(this) && !this.care?.upkeep?.due();
   }
 
   wake(): void {
-    if (this.#waits) this.begin();
+    if (this.waits) this.begin();
   }
 
   /** Does what is due and then starts on the next load, if it may and can. The machine must be empty. */
   begin(): void {
-    if (this.#barred > 0 && !this.#loadsNow()) return this.#show();
-    if (this.care !== null && this.#isCaredFor(this.care)) return;
+    if (this.barred > 0 && !this.loadsNow()) return this.show();
+    if (this.care !== null && this.isCaredFor(this.care)) return;
     if (!this.operation.begin(this)) {
-      this.#show();
+      this.show();
       // A buffer without places opens only now.
       this.inbox?.freed();
       return;
     }
-    this.#remaining = this.cycle * this.#slowness;
-    if (this.care !== null) this.#prepare(this.care);
-    else this.#start();
+    this.remaining = this.cycle * this.slowness;
+    if (this.care !== null) this.prepare(this.care);
+    else this.start();
     if (this.inbox?.isAwaited) this.inbox.freed();
   }
 
   /** Passes on finished parts as far as there is room, then starts anew once empty. */
   unload(): void {
     // A machine that waited at several places is told by each of them.
-    if (this.#phase !== FINISHED) return;
-    if (this.#stops > 0 && !this.#unloadsDown) return this.#show();
-    while (this.#moved < this.loaded) {
-      const outlet = this.outlets[this.#moved]!;
-      if (!outlet.accept(this.load[this.#moved]!)) {
-        this.#show();
+    if (this.phase !== FINISHED) return;
+    if (this.stops > 0 && !this.unloadsDown) return this.show();
+    while (this.moved < this.loaded) {
+      const outlet = this.outlets[this.moved]!;
+      if (!outlet.accept(this.load[this.moved]!)) {
+        this.show();
         outlet.wait(this);
         if (this.onBlocked !== null) this.onBlocked(this);
         return;
       }
-      this.#moved++;
+      this.moved++;
     }
-    this.#empty();
+    this.empty();
   }
 
   /** Parts on the machine now. */
   get partsHere(): number {
-    return this.loaded - this.#moved;
+    return this.loaded - this.moved;
   }
 
   get blockedAt(): Place | null {
-    return this.#phase === FINISHED && this.#moved < this.loaded ? this.outlets[this.#moved]! : null;
+    return this.phase === FINISHED && this.moved < this.loaded ? this.outlets[this.moved]! : null;
   }
 
   get blockedRow(): number {
-    return this.load[this.#moved]!;
+    return this.load[this.moved]!;
   }
 
   /** Whether it is neither down, for a breakdown or for maintenance, nor off shift. */
   get up(): boolean {
-    return this.#stops === 0 && !this.#off && this.state !== DOWN;
+    return this.stops === 0 && !this.off && this.state !== DOWN;
   }
 
   /**
@@ -229,231 +229,231 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
    * @param attended false while nobody works on it yet, until `attend`
    */
   stop(fate: number, attended = true): void {
-    this.#stops++;
-    this.#barred++;
-    if (!attended) this.#unattended++;
-    this.#interrupt(fate);
+    this.stops++;
+    this.barred++;
+    if (!attended) this.unattended++;
+    this.interrupt(fate);
   }
 
   /** A technician has come to one of its stops. */
   attend(): void {
-    this.#unattended--;
-    this.#show();
+    this.unattended--;
+    this.show();
   }
 
   resume(): void {
-    this.#stops--;
-    this.#barred--;
-    if (this.#stops > 0) this.#show();
-    else this.#goOn();
+    this.stops--;
+    this.barred--;
+    if (this.stops > 0) this.show();
+    else this.goOn();
   }
 
   /** Takes no new load until as many `release` calls. The cycle under way is finished. */
   hold(): void {
-    this.#holds++;
-    this.#barred++;
-    this.#show();
+    this.holds++;
+    this.barred++;
+    this.show();
   }
 
   release(): void {
-    this.#holds--;
-    this.#barred--;
-    if (this.#phase === EMPTY) this.begin();
+    this.holds--;
+    this.barred--;
+    if (this.phase === EMPTY) this.begin();
   }
 
   goOffShift(): void {
-    this.#off = true;
-    this.#barred++;
+    this.off = true;
+    this.barred++;
     // A cycle that ends with the shift is finished, not under way.
-    const ends = this.#phase === CYCLE && this.#segment + this.#remaining <= this.#calendar.now;
-    if (this.#atShiftEnd === null || ends) this.#show();
-    else this.#interrupt(this.#atShiftEnd);
+    const ends = this.phase === CYCLE && this.segment + this.remaining <= this.calendar.now;
+    if (this.atShiftEnd === null || ends) this.show();
+    else this.interrupt(this.atShiftEnd);
   }
 
   comeOnShift(): void {
-    this.#off = false;
-    this.#barred--;
-    this.#goOn();
+    this.off = false;
+    this.barred--;
+    this.goOn();
   }
 
   /** The next breakdown by working time falls due after so many worked seconds. */
   wornAt(worked: number): void {
-    this.#wornAt = worked;
+    this.wearsAt = worked;
   }
 
   /** What is done to it between cycles, or by a handler around one, is shown as `state` from now on. */
   meanwhile(state: number): void {
-    this.#meanwhile = state;
-    this.#show();
+    this.shownMeanwhile = state;
+    this.show();
   }
 
   /** What was done to the empty machine is over. */
   prepared(): void {
-    this.#phase = EMPTY;
+    this.phase = EMPTY;
     this.begin();
   }
 
   /** The warm-up of a loaded machine is over. */
   warm(): void {
-    this.#putOn();
+    this.putOn();
   }
 
   /** The handler has put the load on. */
   handledIn(): void {
-    this.#start();
+    this.start();
   }
 
   /** The handler has taken the finished load off. */
   handledOut(): void {
-    this.#phase = FINISHED;
+    this.phase = FINISHED;
     this.unload();
   }
 
   /** Brings the seconds of the present state up to now. */
   settle(): void {
-    const now = this.#calendar.now;
-    this.seconds[this.state]! += now - this.#since;
-    this.#since = now;
+    const now = this.calendar.now;
+    this.seconds[this.state]! += now - this.since;
+    this.since = now;
   }
 
   /** Whether something is due that is done to the empty machine now. */
-  #isCaredFor({ upkeep }: Care): boolean {
+  private isCaredFor({ upkeep }: Care): boolean {
     const task = upkeep?.due();
     if (!task) return false;
-    this.#phase = PREPARING;
+    this.phase = PREPARING;
     task.start();
     return true;
   }
 
   /** The load is taken: warms up if it idled too long. */
-  #prepare({ warmUp }: Care): void {
-    if (!warmUp?.isNeeded) return this.#putOn();
-    this.#phase = PREPARING;
+  private prepare({ warmUp }: Care): void {
+    if (!warmUp?.isNeeded) return this.putOn();
+    this.phase = PREPARING;
     warmUp.start();
   }
 
-  #putOn(): void {
+  private putOn(): void {
     const handling = this.care?.handling;
-    if (!handling || handling.load === 0) return this.#start();
-    this.#phase = LOADING;
+    if (!handling || handling.load === 0) return this.start();
+    this.phase = LOADING;
     handling.putOn();
   }
 
   /** A cycle has ended: whether the finished load has to be taken off first. */
-  #isTakenOff({ handling }: Care): boolean {
-    this.lastWorked = this.#calendar.now;
+  private isTakenOff({ handling }: Care): boolean {
+    this.lastWorked = this.calendar.now;
     if (!handling || handling.unload === 0 || this.loaded === 0) return false;
-    this.#phase = UNLOADING;
+    this.phase = UNLOADING;
     handling.takeOff();
     return true;
   }
 
   /** Starts the cycle on the load, or leaves it to the end of what is in the way. */
-  #start(): void {
-    if (this.#barred > 0 && this.#halted()) {
-      this.#phase = PAUSED;
-      this.#show();
-    } else this.#work();
+  private start(): void {
+    if (this.barred > 0 && this.halted()) {
+      this.phase = PAUSED;
+      this.show();
+    } else this.work();
   }
 
-  #work(): void {
-    this.#phase = CYCLE;
-    const now = this.#calendar.now;
-    this.#segment = now;
-    if (this.state !== WORKING) this.#enter(WORKING);
-    const life = this.#wornAt - this.worked;
-    if (life < this.#remaining) {
+  private work(): void {
+    this.phase = CYCLE;
+    const now = this.calendar.now;
+    this.segment = now;
+    if (this.state !== WORKING) this.enter(WORKING);
+    const life = this.wearsAt - this.worked;
+    if (life < this.remaining) {
       // The clock has limited resolution, so the rest of a life may come out a hair below zero.
-      this.#calendar.schedule(now + Math.max(0, life), this.#me, WORN, this.#stamp);
-    } else this.#calendar.schedule(now + this.#remaining, this.#me, FINISH, this.#stamp);
+      this.calendar.schedule(now + Math.max(0, life), this.me, WORN, this.stamp);
+    } else this.calendar.schedule(now + this.remaining, this.me, FINISH, this.stamp);
   }
 
-  #finish(): void {
-    this.worked += this.#remaining;
+  private finish(): void {
+    this.worked += this.remaining;
     this.finishedCycles++;
-    this.#phase = FINISHED;
+    this.phase = FINISHED;
     this.operation.finish(this);
-    if (this.care !== null && this.#isTakenOff(this.care)) return;
+    if (this.care !== null && this.isTakenOff(this.care)) return;
     this.unload();
   }
 
-  #empty(): void {
+  private empty(): void {
     this.loaded = 0;
-    this.#moved = 0;
-    this.#phase = EMPTY;
+    this.moved = 0;
+    this.phase = EMPTY;
     this.begin();
   }
 
   /** Whether what is in the way halts a cycle, too. */
-  #halted(): boolean {
-    return this.#stops > 0 || (this.#off && this.#atShiftEnd !== null);
+  private halted(): boolean {
+    return this.stops > 0 || (this.off && this.atShiftEnd !== null);
   }
 
   /** Whether it would take a load if there were one. */
-  get #waits(): boolean {
-    return this.state === STARVED || (this.#phase === EMPTY && this.#loadsNow());
+  private get waits(): boolean {
+    return this.state === STARVED || (this.phase === EMPTY && this.loadsNow());
   }
 
   /** Whether it takes a load although it is down. */
-  #loadsNow(): boolean {
-    return this.#loadsDown && this.#stops > 0 && this.#holds === 0 && !this.#off;
+  private loadsNow(): boolean {
+    return this.loadsDown && this.stops > 0 && this.holds === 0 && !this.off;
   }
 
-  #interrupt(fate: number): void {
-    if (this.#phase === CYCLE) {
-      const worked = this.#calendar.now - this.#segment;
+  private interrupt(fate: number): void {
+    if (this.phase === CYCLE) {
+      const worked = this.calendar.now - this.segment;
       this.worked += worked;
       // Stopped at the instant it would have finished, it may seem to have worked a hair too long.
-      this.#remaining = Math.max(0, this.#remaining - worked);
-      this.lastWorked = this.#calendar.now;
-      this.#stamp++;
-      this.#phase = PAUSED;
+      this.remaining = Math.max(0, this.remaining - worked);
+      this.lastWorked = this.calendar.now;
+      this.stamp++;
+      this.phase = PAUSED;
     }
-    if (this.#phase === PAUSED) this.#fate = Math.max(this.#fate, fate);
-    this.#show();
+    if (this.phase === PAUSED) this.fate = Math.max(this.fate, fate);
+    this.show();
   }
 
   /** Something that was in the way is gone. */
-  #goOn(): void {
-    if (this.#phase === EMPTY) return this.begin();
-    if (this.#phase === FINISHED && !this.#unloadsDown) return this.unload();
-    if (this.#phase !== PAUSED || this.#halted()) return this.#show();
-    const fate = this.#fate;
-    this.#fate = RESUMES;
+  private goOn(): void {
+    if (this.phase === EMPTY) return this.begin();
+    if (this.phase === FINISHED && !this.unloadsDown) return this.unload();
+    if (this.phase !== PAUSED || this.halted()) return this.show();
+    const fate = this.fate;
+    this.fate = RESUMES;
     if (fate === SCRAPS) {
       for (let i = 0; i < this.loaded; i++) this.scrap.accept(this.load[i]!);
-      return this.#empty();
+      return this.empty();
     }
-    if (fate === RESTARTS) this.#remaining = this.cycle * this.#slowness;
-    this.#work();
+    if (fate === RESTARTS) this.remaining = this.cycle * this.slowness;
+    this.work();
   }
 
   /** Enters the state that follows from what is going on. */
-  #show(): void {
-    const state = this.#doing();
-    if (state !== this.state) this.#enter(state);
+  private show(): void {
+    const state = this.doing();
+    if (state !== this.state) this.enter(state);
   }
 
-  #doing(): number {
-    const rests = this.#phase === EMPTY || this.#phase === FINISHED || this.#phase === PAUSED;
-    if (this.#off && rests) return OFF_SHIFT;
-    if (this.#stops > 0) return this.#unattended === this.#stops ? AWAITING_TECHNICIAN : DOWN;
-    switch (this.#phase) {
+  private doing(): number {
+    const rests = this.phase === EMPTY || this.phase === FINISHED || this.phase === PAUSED;
+    if (this.off && rests) return OFF_SHIFT;
+    if (this.stops > 0) return this.unattended === this.stops ? AWAITING_TECHNICIAN : DOWN;
+    switch (this.phase) {
       case CYCLE:
         return WORKING;
       case FINISHED:
         return BLOCKED;
       case EMPTY:
-        return this.#holds > 0 ? HELD : STARVED;
+        return this.holds > 0 ? HELD : STARVED;
       default:
-        return this.#meanwhile;
+        return this.shownMeanwhile;
     }
   }
 
-  #enter(state: number): void {
-    const now = this.#calendar.now;
-    this.seconds[this.state]! += now - this.#since;
-    this.#since = now;
+  private enter(state: number): void {
+    const now = this.calendar.now;
+    this.seconds[this.state]! += now - this.since;
+    this.since = now;
     this.state = state;
   }
 }

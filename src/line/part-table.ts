@@ -1,4 +1,4 @@
-import type { Sampler } from '../kernel/distributions/distribution.ts';
+import type { Fill } from '../kernel/distributions/distribution.ts';
 
 /** A column that every part has: the time it was started, s. */
 export const BORN = 0;
@@ -17,27 +17,29 @@ export class PartTable {
   /** All rows; number `column` of part `row` stands at `row * width + column`. Replaced when the table grows. */
   data = new Float64Array(0);
   width = 1;
-  readonly #defaults: number[] = [0];
-  readonly #luck: { readonly column: number; readonly sampler: Sampler }[] = [];
+  private readonly defaults: number[] = [0];
+  private readonly lucky: { readonly column: number; readonly fill: Fill }[] = [];
   /** Rows as the next parts will have them, and how far into them the next part is. */
-  #ahead = new Float64Array(0);
-  #next = 0;
+  private ahead = new Float64Array(0);
+  private next = 0;
+  /** One column of the rows drawn ahead. */
+  private block = new Float64Array(0);
   /** Rows that parts have left, the latest last. */
-  #free = new Int32Array(64);
-  #freed = 0;
-  #rows = 0;
+  private free = new Int32Array(64);
+  private freed = 0;
+  private rows = 0;
 
   /** Claims a column that starts with `value` in every new part. */
   column(value: number): number {
-    if (this.#rows > 0) throw new Error('columns are claimed before the first part');
-    this.#defaults.push(value);
+    if (this.rows > 0) throw new Error('columns are claimed before the first part');
+    this.defaults.push(value);
     return this.width++;
   }
 
-  /** Claims a column that `sampler` fills for every part. It is asked ahead, so it must serve nobody else. */
-  luck(sampler: Sampler): number {
+  /** Claims a column that `fill` draws for every part. It draws ahead, so it must serve nobody else. */
+  luck(fill: Fill): number {
     const column = this.column(0);
-    this.#luck.push({ column, sampler });
+    this.lucky.push({ column, fill });
     return column;
   }
 
@@ -51,15 +53,15 @@ export class PartTable {
 
   /** A new part, started at `now`; returns its row. */
   start(now: number): number {
-    if (this.#next === this.#ahead.length) this.#draw();
-    const row = this.#freed > 0 ? this.#free[--this.#freed]! : this.#grow();
+    if (this.next === this.ahead.length) this.draw();
+    const row = this.freed > 0 ? this.free[--this.freed]! : this.grow();
     const width = this.width;
     const data = this.data;
-    const ahead = this.#ahead;
+    const ahead = this.ahead;
     const base = row * width;
-    const from = this.#next;
+    const from = this.next;
     for (let i = 1; i < width; i++) data[base + i] = ahead[from + i]!;
-    this.#next = from + width;
+    this.next = from + width;
     data[base + BORN] = now;
     return row;
   }
@@ -68,44 +70,47 @@ export class PartTable {
   leave(row: number): void {
     // No time is negative: marks the row as empty for `rowsInLine`.
     this.data[row * this.width + BORN] = -1;
-    if (this.#freed === this.#free.length) {
-      const larger = new Int32Array(2 * this.#freed);
-      larger.set(this.#free);
-      this.#free = larger;
+    if (this.freed === this.free.length) {
+      const larger = new Int32Array(2 * this.freed);
+      larger.set(this.free);
+      this.free = larger;
     }
-    this.#free[this.#freed++] = row;
+    this.free[this.freed++] = row;
   }
 
   /** The rows of the parts in the line. */
   *rowsInLine(): Generator<number> {
-    for (let row = 0; row < this.#rows; row++) if (this.data[row * this.width + BORN]! >= 0) yield row;
+    for (let row = 0; row < this.rows; row++) if (this.data[row * this.width + BORN]! >= 0) yield row;
   }
 
   /** Draws the rows of the next parts. */
-  #draw(): void {
+  private draw(): void {
     const { width } = this;
     const most = MOST_AHEAD * width;
-    const fresh = this.#ahead.length < most;
+    const fresh = this.ahead.length < most;
     if (fresh) {
-      const length = this.#ahead.length === 0 ? FIRST_AHEAD * width : Math.min(2 * this.#ahead.length, most);
-      this.#ahead = new Float64Array(length);
+      const length = this.ahead.length === 0 ? FIRST_AHEAD * width : Math.min(2 * this.ahead.length, most);
+      this.ahead = new Float64Array(length);
+      this.block = new Float64Array(length / width);
     }
-    const ahead = this.#ahead;
+    const ahead = this.ahead;
     // Only luck differs from row to row, and a part alters its copy: the rest is written once a table.
     if (fresh)
-      this.#defaults.forEach((value, column) => {
+      this.defaults.forEach((value, column) => {
         for (let at = column; at < ahead.length; at += width) ahead[at] = value;
       });
-    for (const { column, sampler } of this.#luck) {
-      for (let at = column; at < ahead.length; at += width) ahead[at] = sampler();
+    const block = this.block;
+    for (const { column, fill } of this.lucky) {
+      fill(block);
+      for (let i = 0, at = column; i < block.length; i++, at += width) ahead[at] = block[i]!;
     }
-    this.#next = 0;
+    this.next = 0;
   }
 
-  #grow(): number {
-    const row = this.#rows++;
-    if (this.#rows * this.width > this.data.length) {
-      const larger = new Float64Array(Math.max(64, 2 * this.#rows) * this.width);
+  private grow(): number {
+    const row = this.rows++;
+    if (this.rows * this.width > this.data.length) {
+      const larger = new Float64Array(Math.max(64, 2 * this.rows) * this.width);
       larger.set(this.data);
       this.data = larger;
     }

@@ -1,3 +1,4 @@
+import { uniformBlocks } from '../kernel/distributions/uniform.ts';
 import type { Stream, Streams } from '../kernel/streams.ts';
 import type { ReaderSpec } from '../scenario/stations.ts';
 import type { PartTable } from './part-table.ts';
@@ -8,11 +9,11 @@ export class Reader {
   readonly spec: ReaderSpec;
   /** Told of every attempt to read: whether it failed. */
   readonly listeners: ((unread: boolean) => void)[] = [];
-  readonly #parts: PartTable;
-  readonly #tally: Tally;
-  readonly #luck: number;
-  readonly #again: Stream;
-  readonly #marked: number;
+  private readonly parts: PartTable;
+  private readonly tally: Tally;
+  private readonly luck: number;
+  private readonly again: Stream;
+  private readonly marked: number;
 
   constructor(
     spec: ReaderSpec,
@@ -23,23 +24,23 @@ export class Reader {
     tally: Tally,
   ) {
     this.spec = spec;
-    this.#parts = parts;
-    this.#tally = tally;
-    this.#luck = parts.luck(streams.of(`station/${station}/reader`));
-    this.#again = streams.of(`station/${station}/reader/again`);
-    this.#marked = marked;
+    this.parts = parts;
+    this.tally = tally;
+    this.luck = parts.luck(uniformBlocks(streams.of(`station/${station}/reader`)));
+    this.again = streams.of(`station/${station}/reader/again`);
+    this.marked = marked;
   }
 
   /** Whether the mark of this waiting part would be read here; changes nothing. */
   canRead(row: number): boolean {
-    return this.#parts.get(row, this.#marked) === 1 && this.#parts.get(row, this.#luck) < this.spec.reads;
+    return this.parts.get(row, this.marked) === 1 && this.parts.get(row, this.luck) < this.spec.reads;
   }
 
   /** Tries to read the mark of the part that is being loaded. */
   read(row: number): boolean {
     const read = this.canRead(row);
-    this.#parts.set(row, this.#luck, this.#again());
-    if (!read) this.#tally.unread++;
+    this.parts.set(row, this.luck, this.again());
+    if (!read) this.tally.unread++;
     for (const listener of this.listeners) listener(!read);
     return read;
   }

@@ -4,9 +4,11 @@ import { BORN } from './part-table.ts';
 import { WORKING } from './state.ts';
 
 /** A run broke a law that every run must keep: a fault of the program, never a result. */
-class SelfCheckError extends Error {
+export class SelfCheckError extends Error {
   constructor(quantity: string, left: number, right: number) {
-    super(`self-check failed: ${quantity}: ${left} against ${right}`);
+    super(
+      `self-check failed: ${quantity}: ${left} against ${right}. This is a fault of mendline: please report it with the scenario`,
+    );
     this.name = 'SelfCheckError';
   }
 }

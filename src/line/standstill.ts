@@ -10,7 +10,7 @@ export class StandstillError extends Error {
       ({ who, forRoomAt }) => `"${who}" waits for room in front of "${forRoomAt.join('" or "')}"`,
     );
     super(
-      `the line came to a standstill at ${time} s: ${told.join(', ')}. Give one of these stations a larger buffer (for rework, "buffer: unlimited")`,
+      `the line came to a standstill at ${Number(time.toFixed(1))} s: ${told.join(', ')}. Give one of these stations a larger buffer (for rework, "buffer: unlimited")`,
     );
     this.name = 'StandstillError';
   }

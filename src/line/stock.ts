@@ -27,41 +27,41 @@ export class Stock implements Actor {
   taken = 0;
   delivered = 0;
   readonly initial: number;
-  readonly #calendar: Calendar;
-  readonly #me: number;
-  readonly #spec: StockSpec;
-  readonly #leadTime: Sampler | null;
+  private readonly calendar: Calendar;
+  private readonly me: number;
+  private readonly spec: StockSpec;
+  private readonly leadTime: Sampler | null;
   /** Lots on hand: their numbers and pieces left, oldest first. */
-  #lots: { lot: number; left: number }[];
-  #nextLot = 1;
+  private lots: { lot: number; left: number }[];
+  private nextLot = 1;
   /** Place of the oldest lot: taking it off the front of a long list each time would be slow. */
-  #oldest = 0;
-  readonly #streams: Streams;
-  readonly #variations = new Map<string, Variation>();
+  private oldest = 0;
+  private readonly streams: Streams;
+  private readonly variations = new Map<string, Variation>();
   /** Outages of the supplier under way, and what has to wait for their end. */
-  #outages = 0;
-  #delayed: number[] = [];
-  #outSeconds = 0;
-  #since = 0;
+  private outages = 0;
+  private delayed: number[] = [];
+  private outSum = 0;
+  private since = 0;
 
   constructor(spec: StockSpec, calendar: Calendar, streams: Streams) {
     this.name = spec.name;
     this.limited = spec.unlimited !== true;
     this.initial = this.limited ? spec.onHand! : Number.POSITIVE_INFINITY;
     this.onHand = this.initial;
-    this.#lots = this.initial > 0 ? [{ lot: 0, left: this.initial }] : [];
-    this.#spec = spec;
-    this.#streams = streams;
-    this.#calendar = calendar;
-    this.#me = calendar.enter(this);
-    this.#leadTime = spec.leadTime
+    this.lots = this.initial > 0 ? [{ lot: 0, left: this.initial }] : [];
+    this.spec = spec;
+    this.streams = streams;
+    this.calendar = calendar;
+    this.me = calendar.enter(this);
+    this.leadTime = spec.leadTime
       ? samplerOf(spec.leadTime, streams.of(`stock/${spec.name}/lead-time`))
       : null;
   }
 
   /** Places the orders that the rule asks for at the start. */
   open(): void {
-    this.#reorder();
+    this.reorder();
   }
 
   /**
@@ -69,9 +69,9 @@ export class Stock implements Actor {
    * same name shares the draws, so that piece number k is the same wherever it is used.
    */
   variation(name: string, lotSd: number, ownSd: number): Variation {
-    const known = this.#variations.get(name);
+    const known = this.variations.get(name);
     if (known) return known;
-    const z = (purpose: string) => standardNormal(this.#streams.of(`stock/${this.name}/${name}/${purpose}`));
+    const z = (purpose: string) => standardNormal(this.streams.of(`stock/${this.name}/${name}/${purpose}`));
     const [lotZ, ownZ] = [z('lot'), z('own')];
     const drawn: number[] = [];
     const variation = {
@@ -82,73 +82,73 @@ export class Stock implements Actor {
       },
       ofPiece: () => ownSd * ownZ(),
     };
-    this.#variations.set(name, variation);
+    this.variations.set(name, variation);
     return variation;
   }
 
   /** Takes one piece, which must be on hand, and returns the number of its lot. */
   take(): number {
-    const first = this.#lots[this.#oldest]!;
+    const first = this.lots[this.oldest]!;
     if (!this.limited) {
       this.taken++;
       return first.lot;
     }
-    if (this.onHand === 1) this.#settle();
+    if (this.onHand === 1) this.settle();
     this.onHand--;
     this.taken++;
-    if (--first.left === 0 && ++this.#oldest > 1000) {
-      this.#lots.splice(0, this.#oldest);
-      this.#oldest = 0;
+    if (--first.left === 0 && ++this.oldest > 1000) {
+      this.lots.splice(0, this.oldest);
+      this.oldest = 0;
     }
-    this.#reorder();
+    this.reorder();
     return first.lot;
   }
 
   happen(_code: number, lot: number): void {
-    if (this.#outages > 0) this.#delayed.push(lot);
-    else this.#deliver(lot);
+    if (this.outages > 0) this.delayed.push(lot);
+    else this.deliver(lot);
   }
 
   /** The supplier delivers nothing until as many `supply` calls; what falls due comes then. */
   cutOff(): void {
-    this.#outages++;
+    this.outages++;
   }
 
   supply(): void {
-    if (--this.#outages > 0) return;
-    const due = this.#delayed;
-    this.#delayed = [];
-    for (const lot of due) this.#deliver(lot);
+    if (--this.outages > 0) return;
+    const due = this.delayed;
+    this.delayed = [];
+    for (const lot of due) this.deliver(lot);
   }
 
   /** Seconds with nothing on hand, up to now. */
   outSeconds(): number {
-    this.#settle();
-    return this.#outSeconds;
+    this.settle();
+    return this.outSum;
   }
 
-  #reorder(): void {
-    const { reorderAt, order } = this.#spec;
-    if (reorderAt === undefined || order === undefined || !this.#leadTime) return;
+  private reorder(): void {
+    const { reorderAt, order } = this.spec;
+    if (reorderAt === undefined || order === undefined || !this.leadTime) return;
     while (this.onHand + this.onOrder <= reorderAt) {
       this.onOrder += order;
-      this.#calendar.schedule(this.#calendar.now + this.#leadTime(), this.#me, 0, this.#nextLot++);
+      this.calendar.schedule(this.calendar.now + this.leadTime(), this.me, 0, this.nextLot++);
     }
   }
 
-  #deliver(lot: number): void {
-    const pieces = this.#spec.order!;
-    this.#settle();
+  private deliver(lot: number): void {
+    const pieces = this.spec.order!;
+    this.settle();
     this.onOrder -= pieces;
     this.onHand += pieces;
     this.delivered += pieces;
-    this.#lots.push({ lot, left: pieces });
+    this.lots.push({ lot, left: pieces });
     for (const station of this.consumers) station.wake();
   }
 
-  #settle(): void {
-    const now = this.#calendar.now;
-    if (this.onHand === 0) this.#outSeconds += now - this.#since;
-    this.#since = now;
+  private settle(): void {
+    const now = this.calendar.now;
+    if (this.onHand === 0) this.outSum += now - this.since;
+    this.since = now;
   }
 }

@@ -21,7 +21,7 @@ export class Tally {
   ordersOnTime = 0;
   /** Integral of the finished goods on hand, up to the last change. */
   finishedGoodsSeconds = 0;
-  #since = 0;
+  private since = 0;
 
   get inLine(): number {
     return this.started - this.good - this.scrapped - this.turnedAway;
@@ -29,8 +29,8 @@ export class Tally {
 
   /** Brings the integral up to `now`; called before every change of the number of parts. */
   advance(now: number): void {
-    this.partSeconds += this.inLine * (now - this.#since);
-    this.#since = now;
+    this.partSeconds += this.inLine * (now - this.since);
+    this.since = now;
   }
 
   copy(now: number): Tally {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { uniformBlocks } from '../../src/kernel/distributions/uniform.ts';
 import { Streams } from '../../src/kernel/streams.ts';
 import { BORN, PartTable } from '../../src/line/part-table.ts';
 
@@ -7,9 +8,9 @@ describe('the table of parts', () => {
     const streams = new Streams(5);
     const parts = new PartTable();
     const mark = parts.column(7);
-    const first = parts.luck(streams.of('first'));
+    const first = parts.luck(uniformBlocks(streams.of('first')));
     const reading = parts.column(Number.NaN);
-    const second = parts.luck(streams.of('second'));
+    const second = parts.luck(uniformBlocks(streams.of('second')));
     const [expectedFirst, expectedSecond] = [streams.of('first'), streams.of('second')];
     const pick = streams.of('pick');
     const here: number[] = [];

@@ -1,7 +1,7 @@
 import { inBlocks } from '../blocks.ts';
 import type { Stream } from '../streams.ts';
 import { constant } from './constant.ts';
-import type { Distribution, Sampler } from './distribution.ts';
+import type { Distribution, Fill, Sampler } from './distribution.ts';
 import { empirical } from './empirical.ts';
 import { exponential } from './exponential.ts';
 import { gamma } from './gamma.ts';
@@ -43,5 +43,8 @@ export const meanOf = (law: Law): number => of(law).mean(law);
 /** The variance of the law. */
 export const varianceOf = (law: Law): number => of(law).variance(law);
 
+/** Draws blocks from the law with the numbers of `stream`. */
+export const fillOf = (law: Law, stream: Stream): Fill => of(law).fill(law, stream);
+
 /** A sampler that draws from the law with the numbers of `stream`, ahead, so the stream must serve nobody else. */
-export const samplerOf = (law: Law, stream: Stream): Sampler => inBlocks(of(law).fill(law, stream));
+export const samplerOf = (law: Law, stream: Stream): Sampler => inBlocks(fillOf(law, stream));

@@ -1,7 +1,7 @@
 import { inBlocks } from '../blocks.ts';
 import { normalQuantile } from '../normal-quantile.ts';
 import type { Stream } from '../streams.ts';
-import type { Distribution, Sampler } from './distribution.ts';
+import type { Distribution, Fill, Sampler } from './distribution.ts';
 
 /** The stream has 32 bits: half a step keeps 0 out. */
 const HALF_STEP = 2 ** -33;
@@ -14,8 +14,16 @@ export function fillNormal(values: Float64Array, stream: Stream): void {
 /** One of them. */
 export const normalDeviate = (stream: Stream): number => normalQuantile(stream() + HALF_STEP);
 
+/** Blocks of the normal law with mean 0, by default of standard deviation 1. */
+export const normalBlocks =
+  (stream: Stream, sd = 1): Fill =>
+  (values) => {
+    fillNormal(values, stream);
+    if (sd !== 1) for (let i = 0; i < values.length; i++) values[i]! *= sd;
+  };
+
 /** A sampler of the standard normal law. */
-export const standardNormal = (stream: Stream): Sampler => inBlocks((values) => fillNormal(values, stream));
+export const standardNormal = (stream: Stream): Sampler => inBlocks(normalBlocks(stream));
 
 export const normal: Distribution<{ readonly mean: number; readonly sd: number }> = {
   mean: ({ mean }) => mean,

@@ -1,4 +1,12 @@
-import type { Distribution } from './distribution.ts';
+import type { Stream } from '../streams.ts';
+import type { Distribution, Fill } from './distribution.ts';
+
+/** Blocks of the stream's own numbers. */
+export const uniformBlocks =
+  (stream: Stream): Fill =>
+  (values) => {
+    for (let i = 0; i < values.length; i++) values[i] = stream();
+  };
 
 export const uniform: Distribution<{ readonly low: number; readonly high: number }> = {
   mean: ({ low, high }) => (low + high) / 2,

@@ -1,5 +1,6 @@
 import { samplerOf } from '../../kernel/distributions/index.ts';
-import { standardNormal } from '../../kernel/distributions/normal.ts';
+import { normalBlocks, standardNormal } from '../../kernel/distributions/normal.ts';
+import { uniformBlocks } from '../../kernel/distributions/uniform.ts';
 import type { SpecOf, StationSpec } from '../../scenario/stations.ts';
 import { OnCarriers } from '../carriers.ts';
 import type { Feature } from '../features.ts';
@@ -64,7 +65,7 @@ function form(spec: Named<'form'>, plan: Plan): Form {
 
 function mark(spec: Named<'mark'>, plan: Plan): Mark {
   const { parts, streams, marks } = plan.line;
-  const luck = parts.luck(streams.of(`station/${spec.name}/mark`));
+  const luck = parts.luck(uniformBlocks(streams.of(`station/${spec.name}/mark`)));
   const again = streams.of(`station/${spec.name}/mark/again`);
   const columns = { luck, again, marked: plan.marked };
   const made = new Mark(timeOf(spec, plan), plan.next.get(spec.name)!, parts, columns, spec.takesHold);
@@ -78,7 +79,7 @@ function gauge(spec: Named<'gauge'>, plan: Plan): Gauge {
     feature: features.get(name)!,
     bias,
     repeatability,
-    luck: parts.luck(standardNormal(streams.of(`station/${spec.name}/reading/${name}`))),
+    luck: parts.luck(normalBlocks(streams.of(`station/${spec.name}/reading/${name}`))),
     again: standardNormal(streams.of(`station/${spec.name}/reading/${name}/again`)),
   }));
   const rejects = rejectsTo(spec.offLimits, spec.name);

@@ -1,3 +1,4 @@
+import { uniformBlocks } from '../../kernel/distributions/uniform.ts';
 import type { SpecOf, StationSpec } from '../../scenario/stations.ts';
 import { OffCarriers } from '../carriers.ts';
 import { OrAway } from '../operations/arrive.ts';
@@ -27,7 +28,7 @@ function choice({ name, to }: StationSpec, plan: Plan): Place {
   const ways = to.routes.map((route) => wayOf(route.to, route.share, plan));
   if (to.by !== 'share') return new ByRoom(ways, to.by === 'state');
   const luck = {
-    column: parts.luck(streams.of(`station/${name}/route`)),
+    column: parts.luck(uniformBlocks(streams.of(`station/${name}/route`))),
     again: streams.of(`station/${name}/route/again`),
   };
   return new ByShare(ways, parts, luck);

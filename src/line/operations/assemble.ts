@@ -62,39 +62,39 @@ export class Assemble implements Operation {
   readonly reader: Reader | null;
   /** Told of every attempt: whether it was a misfit. */
   readonly fitListeners: ((misfit: boolean) => void)[] = [];
-  readonly #on: AssembleParts;
-  readonly #attempted: number;
+  private readonly on: AssembleParts;
+  private readonly attempted: number;
   /** By machine. */
-  readonly #hands: readonly Hand[];
+  private readonly hands: readonly Hand[];
 
   constructor(on: AssembleParts, rejects: Rejects, machines: number) {
-    this.#on = on;
+    this.on = on;
     this.reader = on.reader;
     this.rejects = rejects;
-    this.#attempted = on.parts.column(0);
+    this.attempted = on.parts.column(0);
     const features = on.mates.reduce((sum, mate) => sum + mate.features.length, 0);
-    this.#hands = Array.from({ length: machines }, () => new Hand(features));
+    this.hands = Array.from({ length: machines }, () => new Hand(features));
   }
 
   ready(machine: Machine): boolean {
-    return this.#hands[machine.slot]!.full || this.#on.scrapWithoutMates || this.#matesThere();
+    return this.hands[machine.slot]!.full || this.on.scrapWithoutMates || this.matesThere();
   }
 
   begin(machine: Machine): boolean {
     const inbox = machine.inbox!;
     if (inbox.count === 0 || !this.ready(machine)) return false;
-    const { time, reader, scrap } = this.#on;
-    const hand = this.#hands[machine.slot]!;
+    const { time, reader, scrap } = this.on;
+    const hand = this.hands[machine.slot]!;
     hand.destined = null;
     machine.loaded = 1;
     machine.cycle = 0;
-    if (!hand.full && !this.#matesThere()) {
+    if (!hand.full && !this.matesThere()) {
       machine.load[0] = inbox.shift();
       hand.destined = scrap;
       return true;
     }
-    if (!hand.full) this.#takeMates(hand);
-    const row = this.matching ? inbox.take(this.#bestOf(inbox, hand)) : inbox.shift();
+    if (!hand.full) this.takeMates(hand);
+    const row = this.matching ? inbox.take(this.bestOf(inbox, hand)) : inbox.shift();
     machine.load[0] = row;
     machine.cycle = time.of(row) + (this.matching?.takes ?? 0);
     if (reader && !reader.read(row)) {
@@ -106,12 +106,12 @@ export class Assemble implements Operation {
   }
 
   finish(machine: Machine): void {
-    const hand = this.#hands[machine.slot]!;
-    machine.outlets[0] = hand.destined ?? this.#attempt(machine.load[0]!, hand);
+    const hand = this.hands[machine.slot]!;
+    machine.outlets[0] = hand.destined ?? this.attempt(machine.load[0]!, hand);
   }
 
-  #attempt(row: number, hand: Hand): Place {
-    const { parts, tally, pairs, mateTries, next } = this.#on;
+  private attempt(row: number, hand: Hand): Place {
+    const { parts, tally, pairs, mateTries, next } = this.on;
     let worst = Number.POSITIVE_INFINITY;
     let tight = false;
     for (const pair of pairs) {
@@ -123,8 +123,8 @@ export class Assemble implements Operation {
       }
     }
     const fits = worst >= 0;
-    if (parts.get(row, this.#attempted) === 0) {
-      parts.set(row, this.#attempted, 1);
+    if (parts.get(row, this.attempted) === 0) {
+      parts.set(row, this.attempted, 1);
       tally.firstAttempts++;
       if (fits) tally.firstFits++;
     }
@@ -139,14 +139,14 @@ export class Assemble implements Operation {
     return this.rejects(row);
   }
 
-  #matesThere(): boolean {
-    for (const { stock } of this.#on.mates) if (stock.onHand === 0) return false;
+  private matesThere(): boolean {
+    for (const { stock } of this.on.mates) if (stock.onHand === 0) return false;
     return true;
   }
 
-  #takeMates(hand: Hand): void {
+  private takeMates(hand: Hand): void {
     let i = 0;
-    for (const { stock, features } of this.#on.mates) {
+    for (const { stock, features } of this.on.mates) {
       const lot = stock.take();
       for (const { nominal, variation } of features) {
         hand.mate[i++] = nominal + variation.ofLot(lot) + variation.ofPiece();
@@ -165,8 +165,8 @@ export class Assemble implements Operation {
    * at least the guard, the one that fits hardest, so that easy parts are kept for difficult mates; when none
    * does, the one with the widest margin. The oldest of equals.
    */
-  #bestOf(inbox: { readonly count: number; peek(i: number): number }, hand: Hand): number {
-    const { parts, pairs, reader, marked } = this.#on;
+  private bestOf(inbox: { readonly count: number; peek(i: number): number }, hand: Hand): number {
+    const { parts, pairs, reader, marked } = this.on;
     const { among, guard } = this.matching!;
     let best = 0;
     let rank = Number.NEGATIVE_INFINITY;

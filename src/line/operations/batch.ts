@@ -4,29 +4,29 @@ import type { VisitTime } from '../visit-time.ts';
 
 /** Works on several parts together; the time is that of the part that came first. */
 export class Batch implements Operation {
-  readonly #time: VisitTime;
-  readonly #next: Place;
-  readonly #parts: number;
+  private readonly time: VisitTime;
+  private readonly next: Place;
+  private readonly parts: number;
 
   constructor(time: VisitTime, next: Place, parts: number) {
-    this.#time = time;
-    this.#next = next;
-    this.#parts = parts;
+    this.time = time;
+    this.next = next;
+    this.parts = parts;
   }
 
   ready(machine: Machine): boolean {
-    return machine.inbox!.count >= this.#parts;
+    return machine.inbox!.count >= this.parts;
   }
 
   begin(machine: Machine): boolean {
     if (!this.ready(machine)) return false;
-    for (let i = 0; i < this.#parts; i++) machine.load[i] = machine.inbox!.shift();
-    machine.loaded = this.#parts;
-    machine.cycle = this.#time.of(machine.load[0]!);
+    for (let i = 0; i < this.parts; i++) machine.load[i] = machine.inbox!.shift();
+    machine.loaded = this.parts;
+    machine.cycle = this.time.of(machine.load[0]!);
     return true;
   }
 
   finish(machine: Machine): void {
-    for (let i = 0; i < this.#parts; i++) machine.outlets[i] = this.#next;
+    for (let i = 0; i < this.parts; i++) machine.outlets[i] = this.next;
   }
 }

@@ -39,14 +39,14 @@ export class Gauge implements Operation {
   readonly readingListeners: ReadingListener[] = [];
   /** Told of every judgement: whether the part was off limits. */
   readonly judgementListeners: ((off: boolean) => void)[] = [];
-  readonly #on: GaugeParts;
-  #arrived = 0;
+  private readonly on: GaugeParts;
+  private arrived = 0;
   /** By machine: whether the part on it is gauged, and whether it is known which part it is. */
-  readonly #gauged: boolean[] = [];
-  readonly #known: boolean[] = [];
+  private readonly gauged: boolean[] = [];
+  private readonly known: boolean[] = [];
 
   constructor(on: GaugeParts, every: number, rejects: Rejects) {
-    this.#on = on;
+    this.on = on;
     this.reader = on.reader;
     this.every = every;
     this.rejects = rejects;
@@ -62,31 +62,31 @@ export class Gauge implements Operation {
     const row = inbox.shift();
     machine.load[0] = row;
     machine.loaded = 1;
-    const gauged = ++this.#arrived % this.every === 0;
-    this.#gauged[machine.slot] = gauged;
+    const gauged = ++this.arrived % this.every === 0;
+    this.gauged[machine.slot] = gauged;
     machine.cycle = 0;
     if (!gauged) return true;
-    machine.cycle = this.#on.time.of(row);
-    const { parts, marked } = this.#on;
+    machine.cycle = this.on.time.of(row);
+    const { parts, marked } = this.on;
     let known = this.reader ? this.reader.read(row) : parts.get(row, marked) === 1;
     const unread = this.reader?.spec.unread;
     if (!known && typeof unread === 'object') {
       machine.cycle += unread.byHand;
       known = true;
     }
-    this.#known[machine.slot] = known;
+    this.known[machine.slot] = known;
     return true;
   }
 
   finish(machine: Machine): void {
     const { slot, load } = machine;
-    machine.outlets[0] = this.#gauged[slot] ? this.#judge(load[0]!, this.#known[slot]!) : this.#on.next;
+    machine.outlets[0] = this.gauged[slot] ? this.judge(load[0]!, this.known[slot]!) : this.on.next;
   }
 
-  #judge(row: number, known: boolean): Place {
-    const parts = this.#on.parts;
+  private judge(row: number, known: boolean): Place {
+    const parts = this.on.parts;
     let off = false;
-    for (const { feature, bias, repeatability, luck, again } of this.#on.gaugings) {
+    for (const { feature, bias, repeatability, luck, again } of this.on.gaugings) {
       const reading = parts.get(row, feature.truth) + bias + repeatability * parts.get(row, luck);
       parts.set(row, luck, again());
       const { nominal, tolerance } = feature.spec;
@@ -95,7 +95,7 @@ export class Gauge implements Operation {
       for (const listener of this.readingListeners) listener(feature, reading, known ? row : null);
     }
     for (const listener of this.judgementListeners) listener(off);
-    if (!known && this.reader?.spec.unread === 'scrap') return this.#on.scrap;
-    return off ? this.rejects(row) : this.#on.next;
+    if (!known && this.reader?.spec.unread === 'scrap') return this.on.scrap;
+    return off ? this.rejects(row) : this.on.next;
   }
 }

@@ -17,21 +17,21 @@ export class Mark extends Work {
   readonly usual: number;
   /** The chances that disturbances impose; the lowest holds. */
   readonly impaired = new Set<{ readonly chance: number }>();
-  readonly #parts: PartTable;
-  readonly #columns: MarkColumns;
+  private readonly parts: PartTable;
+  private readonly columns: MarkColumns;
 
   constructor(time: VisitTime, next: Place, parts: PartTable, columns: MarkColumns, usual: number) {
     super(time, next);
-    this.#parts = parts;
-    this.#columns = columns;
+    this.parts = parts;
+    this.columns = columns;
     this.usual = usual;
   }
 
   protected override alter(row: number): void {
     let chance = this.usual;
     for (const it of this.impaired) chance = Math.min(chance, it.chance);
-    const { luck, again, marked } = this.#columns;
-    this.#parts.set(row, marked, this.#parts.get(row, luck) < chance ? 1 : 0);
-    this.#parts.set(row, luck, again());
+    const { luck, again, marked } = this.columns;
+    this.parts.set(row, marked, this.parts.get(row, luck) < chance ? 1 : 0);
+    this.parts.set(row, luck, again());
   }
 }

@@ -14,21 +14,21 @@ export interface Correction {
 
 /** Brings features nearer to nominal and adds a variation of its own. Readings taken before no longer hold. */
 export class Rework extends Work {
-  readonly #parts: PartTable;
-  readonly #corrections: readonly Correction[];
+  private readonly parts: PartTable;
+  private readonly corrections: readonly Correction[];
 
   constructor(time: VisitTime, next: Place, parts: PartTable, corrections: readonly Correction[]) {
     super(time, next);
-    this.#parts = parts;
-    this.#corrections = corrections;
+    this.parts = parts;
+    this.corrections = corrections;
   }
 
   protected override alter(row: number): void {
-    for (const { feature, removes, ownSd, z } of this.#corrections) {
+    for (const { feature, removes, ownSd, z } of this.corrections) {
       const { nominal } = feature.spec;
-      const off = this.#parts.get(row, feature.truth) - nominal;
-      this.#parts.set(row, feature.truth, nominal + off * (1 - removes) + ownSd * z());
-      this.#parts.set(row, feature.reading, Number.NaN);
+      const off = this.parts.get(row, feature.truth) - nominal;
+      this.parts.set(row, feature.truth, nominal + off * (1 - removes) + ownSd * z());
+      this.parts.set(row, feature.reading, Number.NaN);
     }
   }
 }

@@ -1,6 +1,10 @@
 // What the children share: a scenario read from a file, with another length if wanted.
 import { readFileSync } from 'node:fs';
+import { inlineMore } from '../../../.build/experiment/inline-more.js';
 import { parseScenario } from '../../../.build/scenario/parse.js';
+
+// As the workers of the command do.
+inlineMore();
 
 /** `length` in s. */
 export function load(file, length) {

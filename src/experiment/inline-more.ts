@@ -1,0 +1,11 @@
+import { setFlagsFromString } from 'node:v8';
+
+/**
+ * Lets the compiler take more calls into their callers than it would by itself. The engine's hot path is a long chain
+ * of short methods, which gains a tenth by it; results do not change. For whole programs that mostly simulate: the
+ * engine itself does not need it.
+ */
+export function inlineMore(): void {
+  setFlagsFromString('--max-inlined-bytecode-size=2000');
+  setFlagsFromString('--max-inlined-bytecode-size-cumulative=5000');
+}
