@@ -96,7 +96,7 @@ export class OnCarriers implements Operation {
   }
 
   finish(machine: Machine): void {
-    this.#inner.finish(machine);
+    this.#inner.finish?.(machine);
   }
 }
 

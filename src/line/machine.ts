@@ -25,8 +25,8 @@ export interface Operation {
    * false, having taken nothing, when something is missing.
    */
   begin(machine: Machine): boolean;
-  /** The cycle is over: changes the parts and sets `outlets`. */
-  finish(machine: Machine): void;
+  /** The cycle is over: changes the parts, and sets `outlets` where they are not always the same. */
+  finish?(machine: Machine): void;
 }
 
 /** What is done to an empty machine between cycles: the machine waits until it is told `prepared`. */
@@ -135,6 +135,8 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   private segment = 0;
   private stamp = 0;
   private fate = RESUMES;
+  /** Whether the operation does something when the cycle is over. */
+  private changes = false;
   /** Reasons not to take a new load: stops, holds and being off shift, together. */
   private barred = 0;
   private stops = 0;
@@ -154,6 +156,13 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
     this.atShiftEnd = habits.atShiftEnd;
     this.calendar = calendar;
     this.me = calendar.enter(this);
+  }
+
+  /** @param next where its parts go on to unless the operation says otherwise */
+  assign(operation: Operation, next: Place): void {
+    this.operation = operation;
+    this.changes = operation.finish !== undefined;
+    for (let i = 0; i < this.load.length; i++) this.outlets[i] = next;
   }
 
   happen(code: number, stamp: number): void {
@@ -372,7 +381,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
     this.worked += this.remaining;
     this.finishedCycles++;
     this.phase = FINISHED;
-    this.operation.finish(this);
+    if (this.changes) this.operation.finish!(this);
     if (this.care !== null && this.isTakenOff(this.care)) return;
     this.unload();
   }

@@ -32,7 +32,8 @@ export function buildLine(scenario: Scenario, seed: number): Line {
   }
   for (const spec of scenario.stations) {
     const operation = operationOf(spec, plan);
-    for (const machine of plan.station(spec.name).machines) machine.operation = operation;
+    for (const machine of plan.station(spec.name).machines)
+      machine.assign(operation, plan.next.get(spec.name)!);
   }
   // Only now: a breakdown by the clock may not be entered before its station can work.
   for (const spec of scenario.stations) equip(spec, plan);

@@ -40,14 +40,13 @@ function sourceParts(spec: StationSpec, takes: string, plan: Plan) {
   const stock = stocks.get(takes)!;
   stock.consumers.push(plan.station(spec.name));
   const cycle = samplerOf(spec.cycle, streams.of(`station/${spec.name}/cycle`));
-  return { calendar, parts, tally, stock, cycle, next: plan.next.get(spec.name)! };
+  return { calendar, parts, tally, stock, cycle };
 }
 
 function work(spec: Named<'work'>, plan: Plan): Operation {
   if (spec.takes !== undefined) return new Source(sourceParts(spec, spec.takes, plan));
-  const next = plan.next.get(spec.name)!;
   const time = timeOf(spec, plan);
-  return spec.batch > 1 ? new Batch(time, next, spec.batch) : new Work(time, next);
+  return spec.batch > 1 ? new Batch(time, spec.batch) : new Work(time);
 }
 
 function form(spec: Named<'form'>, plan: Plan): Form {
@@ -68,7 +67,7 @@ function mark(spec: Named<'mark'>, plan: Plan): Mark {
   const luck = parts.luck(uniformBlocks(streams.of(`station/${spec.name}/mark`)));
   const again = streams.of(`station/${spec.name}/mark/again`);
   const columns = { luck, again, marked: plan.marked };
-  const made = new Mark(timeOf(spec, plan), plan.next.get(spec.name)!, parts, columns, spec.takesHold);
+  const made = new Mark(timeOf(spec, plan), parts, columns, spec.takesHold);
   marks.set(spec.name, made);
   return made;
 }
@@ -148,13 +147,13 @@ function rework(spec: Named<'rework'>, plan: Plan): Rework {
     ownSd,
     z: standardNormal(streams.of(`station/${spec.name}/rework/${name}`)),
   }));
-  return new Rework(timeOf(spec, plan), plan.next.get(spec.name)!, parts, corrections);
+  return new Rework(timeOf(spec, plan), parts, corrections);
 }
 
 function arrive(spec: Named<'arrive'>, plan: Plan): Arrive {
   const { calendar, parts, tally, streams } = plan.line;
   const between = samplerOf(spec.cycle, streams.of(`station/${spec.name}/cycle`));
-  return new Arrive({ calendar, parts, tally, between, next: plan.next.get(spec.name)! });
+  return new Arrive({ calendar, parts, tally, between });
 }
 
 function bare(spec: StationSpec, plan: Plan): Operation {
@@ -164,12 +163,7 @@ function bare(spec: StationSpec, plan: Plan): Operation {
     case 'form':
       return form(spec, plan);
     case 'trim':
-      return new Trim(
-        timeOf(spec, plan),
-        plan.next.get(spec.name)!,
-        plan.line.parts,
-        madeAt(spec.name, plan),
-      );
+      return new Trim(timeOf(spec, plan), plan.line.parts, madeAt(spec.name, plan));
     case 'mark':
       return mark(spec, plan);
     case 'gauge':

@@ -10,7 +10,6 @@ export interface ArriveParts {
   readonly parts: PartTable;
   readonly tally: Tally;
   readonly between: Sampler;
-  readonly next: Place;
 }
 
 /** Parts come in by themselves: each cycle is the time to the next arrival, and the part begins with its end. */
@@ -32,12 +31,11 @@ export class Arrive implements Operation {
   }
 
   finish(machine: Machine): void {
-    const { calendar, parts, tally, next } = this.#on;
+    const { calendar, parts, tally } = this.#on;
     tally.advance(calendar.now);
     tally.started++;
     machine.load[0] = parts.start(calendar.now);
     machine.loaded = 1;
-    machine.outlets[0] = next;
   }
 }
 

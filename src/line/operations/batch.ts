@@ -1,16 +1,13 @@
 import type { Machine, Operation } from '../machine.ts';
-import type { Place } from '../place.ts';
 import type { VisitTime } from '../visit-time.ts';
 
 /** Works on several parts together; the time is that of the part that came first. */
 export class Batch implements Operation {
   private readonly time: VisitTime;
-  private readonly next: Place;
   private readonly parts: number;
 
-  constructor(time: VisitTime, next: Place, parts: number) {
+  constructor(time: VisitTime, parts: number) {
     this.time = time;
-    this.next = next;
     this.parts = parts;
   }
 
@@ -24,9 +21,5 @@ export class Batch implements Operation {
     machine.loaded = this.parts;
     machine.cycle = this.time.of(machine.load[0]!);
     return true;
-  }
-
-  finish(machine: Machine): void {
-    for (let i = 0; i < this.parts; i++) machine.outlets[i] = this.next;
   }
 }

@@ -1,6 +1,6 @@
 import type { Stream } from '../../kernel/streams.ts';
+import type { Machine } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
-import type { Place } from '../place.ts';
 import type { VisitTime } from '../visit-time.ts';
 import { Work } from './work.ts';
 
@@ -20,14 +20,15 @@ export class Mark extends Work {
   private readonly parts: PartTable;
   private readonly columns: MarkColumns;
 
-  constructor(time: VisitTime, next: Place, parts: PartTable, columns: MarkColumns, usual: number) {
-    super(time, next);
+  constructor(time: VisitTime, parts: PartTable, columns: MarkColumns, usual: number) {
+    super(time);
     this.parts = parts;
     this.columns = columns;
     this.usual = usual;
   }
 
-  protected override alter(row: number): void {
+  finish(machine: Machine): void {
+    const row = machine.load[0]!;
     let chance = this.usual;
     for (const it of this.impaired) chance = Math.min(chance, it.chance);
     const { luck, again, marked } = this.columns;

@@ -1,7 +1,7 @@
 import type { Sampler } from '../../kernel/distributions/distribution.ts';
 import type { Feature } from '../features.ts';
+import type { Machine } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
-import type { Place } from '../place.ts';
 import type { VisitTime } from '../visit-time.ts';
 import { Work } from './work.ts';
 
@@ -17,13 +17,14 @@ export class Rework extends Work {
   private readonly parts: PartTable;
   private readonly corrections: readonly Correction[];
 
-  constructor(time: VisitTime, next: Place, parts: PartTable, corrections: readonly Correction[]) {
-    super(time, next);
+  constructor(time: VisitTime, parts: PartTable, corrections: readonly Correction[]) {
+    super(time);
     this.parts = parts;
     this.corrections = corrections;
   }
 
-  protected override alter(row: number): void {
+  finish(machine: Machine): void {
+    const row = machine.load[0]!;
     for (const { feature, removes, ownSd, z } of this.corrections) {
       const { nominal } = feature.spec;
       const off = this.parts.get(row, feature.truth) - nominal;

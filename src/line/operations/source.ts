@@ -2,7 +2,6 @@ import type { Calendar } from '../../kernel/calendar.ts';
 import type { Sampler } from '../../kernel/distributions/distribution.ts';
 import type { Machine, Operation } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
-import type { Place } from '../place.ts';
 import type { Stock } from '../stock.ts';
 import type { Tally } from '../tally.ts';
 
@@ -12,7 +11,6 @@ export interface SourceParts {
   readonly tally: Tally;
   readonly stock: Stock;
   readonly cycle: Sampler;
-  readonly next: Place;
 }
 
 /** Takes a piece of stock and starts one part from it. */
@@ -40,10 +38,6 @@ export class Source implements Operation {
     machine.loaded = this.perPiece;
     this.shape(machine, lot);
     return true;
-  }
-
-  finish(machine: Machine): void {
-    for (let i = 0; i < this.perPiece; i++) machine.outlets[i] = this.on.next;
   }
 
   /** What the operation makes of the parts on the machine; `lot` is that of the piece. */

@@ -1,6 +1,6 @@
 import type { Feature } from '../features.ts';
+import type { Machine } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
-import type { Place } from '../place.ts';
 import type { VisitTime } from '../visit-time.ts';
 import { Work } from './work.ts';
 
@@ -10,14 +10,15 @@ export class Trim extends Work {
   private readonly features: readonly Feature[];
   private readonly cut: number;
 
-  constructor(time: VisitTime, next: Place, parts: PartTable, features: readonly Feature[]) {
-    super(time, next);
+  constructor(time: VisitTime, parts: PartTable, features: readonly Feature[]) {
+    super(time);
     this.parts = parts;
     this.features = features;
     this.cut = parts.column(0);
   }
 
-  protected override alter(row: number): void {
+  finish(machine: Machine): void {
+    const row = machine.load[0]!;
     if (this.parts.get(row, this.cut) === 1) return;
     this.parts.set(row, this.cut, 1);
     for (const { truth, base } of this.features)

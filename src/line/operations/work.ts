@@ -1,15 +1,12 @@
 import type { Machine, Operation } from '../machine.ts';
-import type { Place } from '../place.ts';
 import type { VisitTime } from '../visit-time.ts';
 
-/** An operation that takes time and leaves the part as it is. */
+/** An operation that takes time and leaves the part as it is, unless it has a `finish` that changes it. */
 export class Work implements Operation {
   protected readonly time: VisitTime;
-  protected readonly next: Place;
 
-  constructor(time: VisitTime, next: Place) {
+  constructor(time: VisitTime) {
     this.time = time;
-    this.next = next;
   }
 
   ready(): boolean {
@@ -25,12 +22,4 @@ export class Work implements Operation {
     machine.cycle = this.time.of(row);
     return true;
   }
-
-  finish(machine: Machine): void {
-    this.alter(machine.load[0]!);
-    machine.outlets[0] = this.next;
-  }
-
-  /** What the operation does to the part. */
-  protected alter(_row: number): void {}
 }
