@@ -11,7 +11,9 @@ export class Buffer implements Place {
   count = 0;
   private rows = new Int32Array(16);
   private head = 0;
-  private readonly waiters: Unloader[] = [];
+  /** Machines that wait for room: the longest waiting, mostly the only one, and the others in their order. */
+  private waiter: Unloader | null = null;
+  private readonly others: Unloader[] = [];
   private readonly door: readonly Door[] = [this];
 
   constructor(consumer: Consumer, capacity: number) {
@@ -39,8 +41,9 @@ export class Buffer implements Place {
   }
 
   wait(machine: Unloader): void {
+    if (this.waiter === null) this.waiter = machine;
     // A machine that waits at several places may stand here from before.
-    if (!this.waiters.includes(machine)) this.waiters.push(machine);
+    else if (this.waiter !== machine && !this.others.includes(machine)) this.others.push(machine);
   }
 
   doors(): readonly Door[] | null {
@@ -73,12 +76,16 @@ export class Buffer implements Place {
 
   /** Whether machines wait for room. */
   get isAwaited(): boolean {
-    return this.waiters.length > 0;
+    return this.waiter !== null;
   }
 
   /** Lets the machines that wait for room unload, longest waiting first. */
   freed(): void {
-    while (this.waiters.length > 0 && this.open) this.waiters.shift()!.unload();
+    while (this.waiter !== null && this.open) {
+      const machine = this.waiter;
+      this.waiter = this.others.shift() ?? null;
+      machine.unload();
+    }
   }
 
   /** Writes the row behind the `held` parts that are in it. */

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { inBlocks } from '../../src/kernel/blocks.ts';
 import { type Law, samplerOf } from '../../src/kernel/distributions/index.ts';
 import { standardNormal } from '../../src/kernel/distributions/normal.ts';
+import { standardExponential } from '../../src/kernel/distributions/ziggurat.ts';
 import { normalQuantile } from '../../src/kernel/normal-quantile.ts';
 import { type Stream, Streams } from '../../src/kernel/streams.ts';
 
@@ -65,7 +66,7 @@ const plain: readonly (readonly [Law, (stream: Stream) => number])[] = [
       return 3 * steps;
     },
   ],
-  [{ distribution: 'exponential', mean: 7 }, (stream) => -7 * Math.log(1 - stream())],
+  [{ distribution: 'exponential', mean: 7 }, (stream) => 7 * standardExponential(stream)],
   [{ distribution: 'triangular', low: 0, mode: 0, high: 3 }, (stream) => 3 - 3 * Math.sqrt(1 - stream())],
   [{ distribution: 'empirical', values: [1, 4, 9] }, (stream) => [1, 4, 9][Math.floor(3 * stream())]!],
 ];

@@ -182,9 +182,10 @@ it('a triangle without width is a constant', () => {
 it('times drawn from any law but the normal are never negative and always finite, even at the ends of a stream', () => {
   for (const end of [0, 1 - 2 ** -32]) {
     for (const [, law] of cases) {
-      // Gamma draws by rejection from several numbers, so a stream stuck at one end tells nothing of it.
-      if (law.distribution === 'gamma') continue;
-      const value = samplerOf(law, () => end)();
+      const others = new Streams(1).of('others');
+      let asked = 0;
+      // Some laws reject numbers, so a stream stuck at one end would be asked for ever.
+      const value = samplerOf(law, () => (asked++ === 0 ? end : others()))();
       expect(Number.isFinite(value)).toBe(true);
       expect(value).toBeGreaterThanOrEqual(0);
     }
