@@ -42,7 +42,7 @@ export async function referenceLine() {
     present.push(peer);
     takes[peer.name] = (seed) => run(peer.length, seed);
   }
-  takes[OURS] = (seed) => child('reference-run', REFERENCE, 1_000_000, seed);
+  takes[OURS] = (seed) => child('reference-run', REFERENCE, 3_000_000, seed);
   const found = await inTurns(ROUNDS, takes);
 
   for (const [name, runs] of Object.entries(found)) {
