@@ -2,7 +2,6 @@ import { normalBlocks, standardNormal } from '../kernel/distributions/normal.ts'
 import type { Streams } from '../kernel/streams.ts';
 import type { FeatureSpec } from '../scenario/parts.ts';
 import type { PartTable } from './part-table.ts';
-import type { Setting } from './setting.ts';
 import type { Stock, Variation } from './stock.ts';
 
 /** One dimension of the part: where its true value and its reading stand, and how it comes about. */
@@ -40,17 +39,5 @@ export class Feature {
 
   cavity(i: number): number {
     return this.spec.cavities?.[i] ?? 0;
-  }
-
-  /** The gain times the deviation of each setting, mm. */
-  response(
-    settings: ReadonlyMap<string, { setting: Setting; deviation: number }>,
-    thickness: number,
-  ): number {
-    let sum = 0;
-    for (const [name, gain] of Object.entries(this.spec.gains ?? {})) {
-      sum += gain.value * (name === 'thickness' ? thickness : settings.get(name)!.deviation);
-    }
-    return sum;
   }
 }

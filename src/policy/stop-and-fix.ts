@@ -7,13 +7,16 @@ import type { Install } from './install.ts';
 export const stopAndFix: Install<'stop-and-fix'> = ({ station, watch, takes, coolDown }, controls) => {
   const duration = controls.sampler(takes, `stop-and-fix/${station}/${watch.at}/${watch.sees}`);
   let recent: boolean[] = [];
+  let wrongs = 0;
   let deafUntil = 0;
   controls.onSight(watch.at, watch.sees, (wrong) => {
     if (controls.now < deafUntil) return;
     recent.push(wrong);
-    if (recent.length > watch.ofLast) recent.shift();
-    if (recent.filter(Boolean).length < watch.count) return;
+    if (wrong) wrongs++;
+    if (recent.length > watch.ofLast && recent.shift()) wrongs--;
+    if (wrongs < watch.count) return;
     recent = [];
+    wrongs = 0;
     const time = duration();
     deafUntil = controls.now + time + coolDown;
     controls.hold(station);
