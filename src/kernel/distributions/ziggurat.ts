@@ -3,7 +3,7 @@ import type { Stream } from '../streams.ts';
 /** Layers of equal area under the density exp(-x), the lowest with the tail beyond R. */
 const LAYERS = 256;
 /** Where the tail begins, and the area of each layer; both from the source. */
-const R = 7.69711747013104972;
+const R = 7.69711747013105;
 const AREA = 3.949659822581572e-3;
 /** The stream has 32 bits. */
 const STEPS = 2 ** 32;
