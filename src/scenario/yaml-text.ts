@@ -23,9 +23,29 @@ interface Place {
   readonly message: string;
 }
 
+/** The layout itself is broken, so that what the reader says of later lines mostly follows from it. */
+const LAYOUT: ReadonlySet<string> = new Set([
+  'BAD_INDENT',
+  'BLOCK_AS_IMPLICIT_KEY',
+  'BLOCK_IN_FLOW',
+  'MISSING_CHAR',
+  'MULTILINE_IMPLICIT_KEY',
+  'TAB_AS_INDENT',
+  'UNEXPECTED_TOKEN',
+]);
+
+const NO_COLON = 'a key without its ":"; write "key: value", with a space after the colon';
+const ONE_COLUMN = 'the keys of one mapping start in the same column';
+
 /** What the YAML reader found, in words that name the remedy where its own do not. */
 function yamlMessage({ code, message }: YAMLError): string {
   switch (code) {
+    case 'BLOCK_AS_IMPLICIT_KEY':
+      return `this value does not end where it should: a text with ": " in it needs quotes, and ${ONE_COLUMN}; look at the next line, too`;
+    case 'BLOCK_IN_FLOW':
+      return 'a comma is missing between two entries in brackets, or a bracket is not closed';
+    case 'MULTILINE_IMPLICIT_KEY':
+      return NO_COLON;
     case 'TAB_AS_INDENT':
       return 'a tab indents this line; indent with spaces';
     case 'MULTIPLE_DOCS':
@@ -35,15 +55,24 @@ function yamlMessage({ code, message }: YAMLError): string {
     case 'TAG_RESOLVE_FAILED':
       return 'a tag (a word after "!") means nothing in a scenario; take it out';
     default:
-      return message.includes('end with a')
-        ? `a bracket is not closed before this line: ${message}`
-        : `not readable as YAML: ${message}`;
+      if (message.includes('end with a')) return `a bracket is not closed before this line: ${message}`;
+      if (code === 'BAD_INDENT') return `this line is indented unlike those beside it; ${ONE_COLUMN}`;
+      if (message.includes('followed by map values')) return NO_COLON;
+      return `not readable as YAML: ${message}`;
   }
+}
+
+/** Without the faults of layout that a tab, or else the first of them, brings about in the lines behind it. */
+function withoutEchoes(errors: readonly YAMLError[]): YAMLError[] {
+  const layout = errors.filter(({ code }) => LAYOUT.has(code)).sort((a, b) => a.pos[0] - b.pos[0]);
+  const tabs = layout.filter(({ code }) => code === 'TAB_AS_INDENT');
+  const told = tabs.length > 0 ? tabs : layout.slice(0, 1);
+  return errors.filter((error) => !LAYOUT.has(error.code) || told.includes(error));
 }
 
 /** Where the document is none that a scenario could be. */
 function problemsOf(document: Document): Place[] {
-  const found = [...document.errors, ...document.warnings].map((error) => ({
+  const found = withoutEchoes([...document.errors, ...document.warnings]).map((error) => ({
     at: error.pos[0],
     message: yamlMessage(error),
   }));

@@ -108,6 +108,25 @@ describe('a text that is no scenario at all', () => {
     expectRefused('mendline: 1\nrun:\n¤\tseeds: 1\n', 'indent with spaces');
   });
 
+  it.each([
+    ['\tseeds: 1\n  length: 1 h', 'a tab indents this line', 3, 1],
+    ['  seeds: 1\n   length: 1 h', 'this value does not end where it should', 3, 10],
+    ['  seeds: 1\n length: 1 h', 'this line is indented unlike those beside it', 4, 1],
+    ['  seeds: 1\n  length:1 h', 'a key without its ":"', 4, 3],
+    ['  seeds 1\n  length: 1 h', 'a key without its ":"', 3, 3],
+    ['  seeds: 1\n  length: a: b', 'a text with ": " in it needs quotes', 4, 11],
+    ['  { seeds: 1 length: 1 h }', 'a comma is missing', 3, 12],
+  ])('run: %j is refused once, with the remedy', (run, message, line, column) => {
+    const found = problems(`mendline: 1\nrun:\n${run}\n  warm-up: 0 s\nparts:\n  a: 1\n`);
+    expect(found).toEqual([{ line, column, message: expect.stringContaining(message) }]);
+  });
+
+  it('every line that a tab indents is told', () => {
+    expect(problems('mendline: 1\nrun:\n\tseeds: 1\n\tlength: 1 h\n').map(({ line }) => line)).toEqual([
+      3, 4,
+    ]);
+  });
+
   it('a bracket left open is refused on the line after', () => {
     const [first] = problems('mendline: 1\nrun: { seeds: 1\nstock: {}\n');
     expect(first).toMatchObject({ line: 3, column: 1 });
