@@ -73,12 +73,20 @@ function weekOf(shifts: readonly Shift[]) {
     .flatMap(({ days, begins, lasts }, i) =>
       days.map((day) => {
         const from = DAYS.indexOf(day) * DAY + begins;
-        return { i, day, from, to: from + lasts };
+        return { i, from, to: from + lasts };
       }),
     )
     .sort((a, b) => a.from - b.from);
   const { from, to, ...first } = spans[0]!;
   return [...spans, { ...first, from: from + WEEK, to: to + WEEK }];
+}
+
+/** Day and time of day of a time since the beginning of the week, such as `mon 06:30`. */
+function clockText(seconds: number): string {
+  const minutes = Math.round(seconds / 60);
+  const two = (value: number) => String(value).padStart(2, '0');
+  const day = DAYS[Math.floor(minutes / (24 * 60)) % DAYS.length];
+  return `${day} ${two(Math.floor(minutes / 60) % 24)}:${two(minutes % 60)}`;
 }
 
 function checkShifts(shifts: readonly Shift[], say: Say): void {
@@ -91,7 +99,7 @@ function checkShifts(shifts: readonly Shift[], say: Say): void {
     if (told.has(i)) continue;
     told.add(i);
     say(
-      `shifts overlap: the one of ${before.day} is not over when the one of ${next.day} begins; shorten it, or let the other begin later`,
+      `shifts overlap: one lasts from ${clockText(before.from)} to ${clockText(before.to)}, but the next begins at ${clockText(next.from)}; shorten it, or let the other begin later`,
       'shifts',
       i,
     );

@@ -57,6 +57,12 @@ function unitPattern(units: readonly string[]): string {
   return `^\\s*${NUMBER_PATTERN}\\s*(?:${units.map((unit) => unit.replace('/', '\\/').replace('µ', '[µμ]')).join('|')})\\s*$`;
 }
 
+/** `06:30` as the time since midnight that a scenario writes for it; undefined for anything else. */
+function sinceMidnight(given: string): string | undefined {
+  const [, hours, minutes] = /^\s*(\d{1,2}):([0-5]\d)\s*$/.exec(given) ?? [];
+  return hours && `${Number((Number(hours) + Number(minutes) / 60).toFixed(4))} h`;
+}
+
 function quantity(dimension: Dimension, bound: Bound) {
   const expected = `expected ${nameOf(dimension)} with its unit (${unitsOf(dimension).join(', ')}), such as ${exampleOf(dimension)}`;
   return z
@@ -70,12 +76,15 @@ function quantity(dimension: Dimension, bound: Bound) {
     .transform((given, context) => {
       const read = readQuantity(String(given));
       if (read?.dimension === dimension && bound.holds(read.value)) return read.value;
+      const clock = dimension === 'time' ? sinceMidnight(String(given)) : undefined;
       const why =
         read?.dimension === dimension
           ? `${given} is not allowed: ${nameOf(dimension)} here is ${bound.words}`
           : typeof given === 'number'
             ? `${given} has no unit; ${expected}`
-            : `"${given}": ${expected}`;
+            : clock
+              ? `"${given}" has no unit; ${expected}; for a time of day, the time since midnight, ${clock}`
+              : `"${given}": ${expected}`;
       context.addIssue({ code: 'custom', message: why });
       return z.NEVER;
     });

@@ -9,7 +9,8 @@ export interface RouteSpec {
   readonly routes: readonly { readonly to: string; readonly share: number }[];
 }
 
-const NEXT = 'say where its parts go, to a station by its name or to "good"';
+const NEXT =
+  'say where its parts go: a station by its name, or "good", or several, such as { by: priority, routes: [a, b] }';
 const target = z.string({ error: NEXT }).min(1, { error: NEXT });
 
 /** Shares are written in decimal and added in binary. */

@@ -537,6 +537,11 @@ describe('a calendar', () => {
         '{ days: [sat], begins: ¤24 h, lasts: 6 h }',
         'a day has 24 h; expected a time from midnight below that',
       ],
+      [
+        shift,
+        '{ days: [sat], begins: ¤06:30, lasts: 6 h }',
+        'such as 42 s; for a time of day, the time since midnight, 6.5 h',
+      ],
       [shift, '{ days: [¤sut], begins: 22 h, lasts: 6 h }', 'did you mean "sat"?'],
       [shift, '{ days: ¤[], begins: 22 h, lasts: 6 h }', 'expected at least one day'],
       [shift, '{ days: ¤sat, begins: 22 h, lasts: 6 h }', 'expected a list of days out of mon, tue'],
@@ -544,17 +549,17 @@ describe('a calendar', () => {
       [
         shift,
         '¤{ days: [tue], begins: 21 h, lasts: 6 h }',
-        'shifts overlap: the one of tue is not over when the one of tue begins',
+        'shifts overlap: one lasts from tue 14:00 to tue 22:00, but the next begins at tue 21:00; shorten it',
       ],
       [
         shift,
         '¤{ days: [sun], begins: 23 h, lasts: 8 h }',
-        'shifts overlap: the one of sun is not over when the one of mon begins',
+        'shifts overlap: one lasts from sun 23:00 to mon 07:00, but the next begins at mon 06:00',
       ],
       [
         shift,
         '¤{ days: [wed], begins: 23 h, lasts: 7.5 h }',
-        'shifts overlap: the one of wed is not over when the one of thu begins',
+        'shifts overlap: one lasts from wed 23:00 to thu 06:30, but the next begins at thu 06:00',
       ],
       [breaks, '[¤{ after: 470 min, lasts: 15 min }]', 'this break ends after its shift; let it lie within'],
       [breaks, '[¤{ after: 9 h, lasts: 15 min }]', 'this break ends after its shift'],
