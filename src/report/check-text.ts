@@ -19,16 +19,23 @@ function rateText(perSecond: number): string {
   return Number.isFinite(perSecond) ? `${fixed(perSecond * 3600, 1)} /h` : 'no limit';
 }
 
-function stationTable({ stations }: Scenario, ideal: IdealLine): string[] {
-  const head = `  ${padRight('station', 23)}${padLeft('time a part', 13)}${padLeft('available', 12)}${padLeft('alone could do', 18)}`;
+/** Columns that the station table takes at its full width. */
+const FULL_TABLE = 80;
+
+function stationTable({ stations }: Scenario, ideal: IdealLine, width: number): string[] {
+  // A narrow terminal goes without the mark; the sentence below the table names the bottleneck.
+  const full = width >= FULL_TABLE;
+  const [first, ...others] = full ? [23, 13, 12, 18] : [width - 42, 12, 12, 16];
+  const line = (name: string, ...cells: readonly string[]) =>
+    `  ${padRight(name, first!)}${cells.map((cell, i) => padLeft(cell, others[i]!)).join('')}`;
   const rows = ideal.stations.map(({ station, secondsPerPart, availability, rate }, i) => {
     const { machines } = stations[i]!;
     const several = machines > 1 ? ` x${machines}` : '';
-    const name = padRight(`${cut(printable(station), 22 - several.length)}${several}`, 23);
-    const mark = station === ideal.bottleneck ? '  bottleneck' : '';
-    return `  ${name}${padLeft(durationText(secondsPerPart), 13)}${padLeft(`${percent(availability)} %`, 12)}${padLeft(rateText(rate), 18)}${mark}`;
+    const name = `${cut(printable(station), first! - 1 - several.length)}${several}`;
+    const mark = full && station === ideal.bottleneck ? '  bottleneck' : '';
+    return `${line(name, durationText(secondsPerPart), `${percent(availability)} %`, rateText(rate))}${mark}`;
   });
-  return [head, ...rows];
+  return [line('station', 'time a part', 'available', 'alone could do'), ...rows];
 }
 
 /** What the ideal rate is made from, what it leaves out of this scenario, and what that makes of it. */
@@ -81,7 +88,7 @@ export function checkText(scenario: Scenario, ideal: IdealLine, width: number): 
     'The line',
     ...lineDrawing(scenario, width),
     '',
-    ...stationTable(scenario, ideal),
+    ...stationTable(scenario, ideal, width),
     '',
     ...wrap(idealText(scenario, ideal), width),
     '',
@@ -89,7 +96,7 @@ export function checkText(scenario: Scenario, ideal: IdealLine, width: number): 
     ...section('Crews', crewTexts(scenario)),
     ...section('Carriers', carrierTexts(scenario)),
     ...section('Calendars; the run begins on Monday at 00:00', calendarTexts(scenario)),
-    ...section('Orders', demandTexts(scenario.demand)),
+    ...section('Orders', demandTexts(scenario.demand, ideal.rate)),
     'What will disturb it',
     ...listed(disturbanceTexts(scenario), 'nothing'),
     '',

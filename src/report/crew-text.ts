@@ -6,7 +6,7 @@ import { listed } from './words.ts';
 
 const RULES = {
   'first-come': 'first come, first served',
-  priority: 'served by priority',
+  priority: 'served by priority, 1 first',
   nearest: 'the nearest call first',
 } as const satisfies Record<CrewSpec['serves'], string>;
 
@@ -32,12 +32,17 @@ function movesText({ move, moves }: CrewSpec): string[] {
   return [[`moves from station to station in ${durationText(move)}`, ...exceptions].join(', ')];
 }
 
-/** The stations at which a crew does something by name, with what it does there. */
-function called(
-  crew: string,
-  tasks: readonly { readonly name: string; readonly crew?: string | undefined }[],
-) {
-  const names = tasks.filter((task) => task.crew === crew).map(({ name }) => name);
+interface Call {
+  readonly name: string;
+  readonly crew?: string | undefined;
+  readonly priority: number;
+}
+
+/** What a crew does by name at a station, with the priority where that decides; undefined where it does nothing. */
+function called({ name: crew, serves }: CrewSpec, tasks: readonly Call[]) {
+  const names = tasks
+    .filter((task) => task.crew === crew)
+    .map(({ name, priority }) => (serves === 'priority' ? `${name}: priority ${priority}` : name));
   return names.length > 0 ? names : undefined;
 }
 
@@ -45,10 +50,13 @@ function called(
 export function crewTexts({ crew, stations }: Scenario): string[] {
   return crew.map((spec) => {
     const duties = [
-      ...duty('repairs', stations, ({ breakdowns }) => called(spec.name, breakdowns)),
-      ...duty('sets up', stations, ({ setUps }) => called(spec.name, setUps)),
-      ...duty('maintains', stations, ({ maintenance }) => called(spec.name, maintenance)),
-      ...duty('loads and unloads', stations, ({ handling }) => (handling?.by === spec.name ? [] : undefined)),
+      ...duty('repairs', stations, ({ breakdowns }) => called(spec, breakdowns)),
+      ...duty('sets up', stations, ({ setUps }) => called(spec, setUps)),
+      ...duty('maintains', stations, ({ maintenance }) => called(spec, maintenance)),
+      ...duty('loads and unloads', stations, ({ handling }) => {
+        if (handling?.by !== spec.name) return undefined;
+        return spec.serves === 'priority' ? [`priority ${handling.priority}`] : [];
+      }),
     ];
     return [
       `"${spec.name}" (${spec.number}): ${RULES[spec.serves]}`,

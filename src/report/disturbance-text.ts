@@ -1,3 +1,4 @@
+import type { Law } from '../kernel/distributions/index.ts';
 import type { BreakdownSpec } from '../scenario/breakdowns.ts';
 import type { DisturbanceSpec } from '../scenario/disturbances.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -21,10 +22,17 @@ function what(it: DisturbanceSpec): string {
   }
 }
 
-/** A disturbance in words: what it does, from when, for how long. */
-function disturbanceText(it: DisturbanceSpec): string {
+/** The earliest that a time may be, where its law has such a bound. */
+function earliest(law: Law): number {
+  if (law.distribution === 'constant') return law.value;
+  return law.distribution === 'uniform' || law.distribution === 'triangular' ? law.low : 0;
+}
+
+/** A disturbance in words: what it does, from when, for how long, in runs that end after so many seconds. */
+function disturbanceText(it: DisturbanceSpec, end: number): string {
   const again = it.againAfter ? `, again ${lawText(it.againAfter)} after its end` : '';
-  return `${it.name}: ${what(it)}, from ${lawText(it.at)} after the start for ${lawText(it.for)}${again}`;
+  const late = earliest(it.at) >= end ? '; that is after the end of the run, so it never happens' : '';
+  return `${it.name}: ${what(it)}, from ${lawText(it.at)} after the start for ${lawText(it.for)}${again}${late}`;
 }
 
 const FATES = {
@@ -44,9 +52,9 @@ function breakdownText(
 }
 
 /** All that goes wrong in a scenario, in words: its disturbances, then the breakdowns of its stations. */
-export function disturbanceTexts({ disturbances, stations }: Scenario): string[] {
+export function disturbanceTexts({ run, disturbances, stations }: Scenario): string[] {
   return [
-    ...disturbances.map(disturbanceText),
+    ...disturbances.map((it) => disturbanceText(it, run.warmUp + run.length)),
     ...stations.flatMap(({ name, breakdowns }) =>
       breakdowns.map((breakdown) => breakdownText(name, breakdown)),
     ),

@@ -128,10 +128,47 @@ demand: { every: 4 min, pieces: 12, due-after: 2 h, finished-goods: { at-start: 
       '"pallet" (6): one a part from its loading at "press" until it leaves the line, back after 20 s',
     );
     expect(text).toContain('orders 4 min apart, each for 12 good assemblies, due 2 h later');
+    // 12 pieces in 4 min; the press makes one in 10 s.
+    expect(text).toContain('due 2 h later; 180 /h in the long run - finished goods');
     expect(text).toContain('finished goods: 5 at the start, room for 90');
     expect(text).toContain(
       'without waiting (for parts, room, carriers, orders), scrap, rework or disturbances',
     );
+  });
+
+  it('says when orders ask for more than the line could make', () => {
+    // 366 in an hour, of which the press makes 360.
+    const text = explained(
+      `${plain()}demand: { every: 1 h, pieces: 366, due-after: 2 h, finished-goods: { at-start: 5, most: 400 } }`,
+    );
+    expect(text).toContain('366 /h in the long run, more than the ideal rate: orders will fall behind');
+  });
+
+  it('tells the priorities of the calls for a crew that goes by them', () => {
+    const text = explained(
+      `${plain(
+        'handling: { by: crew, load: 3 s, priority: 4 }, breakdowns: { jam: { every: 5 h, counted: working, repair: 9 min, cycle: scraps, crew: crew } }, ' +
+          'set-ups: { tool: { cycles: 500, takes: 8 min, crew: crew, priority: 2 } }',
+      )}crew: { crew: { number: 1, serves: priority } }`,
+    );
+    expect(text).toContain(
+      '"crew" (1): served by priority, 1 first; repairs "press" (jam: priority 1); ' +
+        'sets up "press" (tool: priority 2); loads and unloads "press" (priority 4)',
+    );
+  });
+
+  it.each([
+    ['59 min', false],
+    ['60 min', true],
+    ['{ distribution: uniform, low: 59 min, high: 80 min }', false],
+    ['{ distribution: triangular, low: 61 min, mode: 70 min, high: 80 min }', true],
+    ['{ distribution: exponential, mean: 9 h }', false],
+  ])('says of a disturbance at %s in a run of 1 h whether it comes too late: %s', (at, late) => {
+    const text = explained(
+      `${plain()}disturbances: { stop: { disturbs: station, station: press, at: ${at}, for: 5 min } }`,
+    );
+    expect(text).toContain('stop: "press" stands still');
+    expect(text.includes('that is after the end of the run, so it never happens')).toBe(late);
   });
 
   it('says nothing of what a plain line has not', () => {
@@ -148,10 +185,10 @@ demand: { every: 4 min, pieces: 12, due-after: 2 h, finished-goods: { at-start: 
     );
   });
 
-  it('fits 80 columns with every section', () => {
+  it.each([60, 79, 80])('fits %d columns with every section', (width) => {
     const scenario = scenarioOf(RICH);
-    for (const line of checkText(scenario, idealLine(scenario), 80).split('\n')) {
-      expect(widthOf(line), line).toBeLessThanOrEqual(80);
+    for (const line of checkText(scenario, idealLine(scenario), width).split('\n')) {
+      expect(widthOf(line), line).toBeLessThanOrEqual(width);
     }
   });
 });
