@@ -39,11 +39,15 @@ function drawn(options: Options, kind: string, label: string): string {
   );
 }
 
-/** Ends of the axis with some air, also where every value is equal. */
-function around(values: readonly number[]): [number, number] {
+/** Ends of the axis with some air. Where every value is equal, they stay within 0 and `most`, as a measure does. */
+function around(values: readonly number[], most: number): [number, number] {
   const low = Math.min(...values);
   const high = Math.max(...values);
-  const air = high > low ? (high - low) * 0.06 : Math.max(Math.abs(high) * 0.1, 1);
+  if (low === high) {
+    const air = Math.max(high * 0.1, 1);
+    return [Math.max(0, low - air), Math.min(most, high + air)];
+  }
+  const air = (high - low) * 0.06;
   return [low - air, high + air];
 }
 
@@ -78,7 +82,10 @@ function intervalPanel(compared: MeasureComparison, comparison: Comparison): str
     marginTop: 0,
     marginBottom: 40,
     x: {
-      domain: around(points.flatMap(({ lower, upper }) => [lower, upper])),
+      domain: around(
+        points.flatMap(({ lower, upper }) => [lower, upper]),
+        unit === '%' ? 100 : Number.POSITIVE_INFINITY,
+      ),
       label: unit,
       labelAnchor: 'center',
       labelArrow: 'none',

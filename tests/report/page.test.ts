@@ -42,6 +42,21 @@ describe('comparisonPage', () => {
     expect(comparisonPage(samplePage())).toBe(page);
   });
 
+  it.each([0, 1])('draws no scale below 0 or above 100 percent where every run gave a rate of %d', (rate) => {
+    const policies = ['a', 'b'];
+    const outcomes = policies.flatMap((name) =>
+      [1, 2, 3].map((seed) => outcome(name, seed, { scrap_rate: rate })),
+    );
+    const made = comparisonPage({ ...samplePage(), comparison: compare(policies, outcomes) });
+    const chart = parseHTML(made).document.querySelector('#intervals figure > svg')!;
+    const ticks = (
+      [...chart.querySelectorAll('[aria-label="x-axis tick label"] text')] as { textContent: string }[]
+    ).map((text) => Number(text.textContent.replace('\u2212', '-')));
+    expect(ticks.length).toBeGreaterThan(1);
+    expect(Math.min(...ticks)).toBeGreaterThanOrEqual(0);
+    expect(Math.max(...ticks)).toBeLessThanOrEqual(100);
+  });
+
   it('names every chart and gives every id once', () => {
     const { document } = parseHTML(page);
     const charts = [...document.querySelectorAll('figure > svg')] as {
