@@ -125,6 +125,28 @@ test('the README names every section of a scenario and every key that stations h
   }
 });
 
+test('the README names every key of each kind of station, disturbance and response', () => {
+  type Node = { properties?: Record<string, Node & { const?: string }> } & { [key: string]: unknown };
+  const missing = new Set<string>();
+  let kinds = 0;
+  const visit = (node: Node): void => {
+    const { does, disturbs, do: response } = node.properties ?? {};
+    if ([does, disturbs, response].some((it) => it?.const !== undefined)) {
+      kinds++;
+      for (const key of Object.keys(node.properties!)) {
+        if (!['does', 'disturbs', 'do'].includes(key) && !readme.includes(`\`${key}\``)) missing.add(key);
+      }
+    }
+    for (const value of Object.values(node)) {
+      for (const inner of [value].flat())
+        if (typeof inner === 'object' && inner !== null) visit(inner as Node);
+    }
+  };
+  visit(JSON.parse(JSON.stringify(jsonSchema())) as Node);
+  expect(kinds).toBeGreaterThanOrEqual(8 + 4 + 5);
+  expect([...missing]).toEqual([]);
+});
+
 test('the files the documents link to are there', () => {
   for (const document of ['README.md', 'DEVELOPERS.md']) {
     const text = readFileSync(join(root, document), 'utf8');
