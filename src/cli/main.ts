@@ -77,6 +77,9 @@ function reworded(message: string, args: readonly string[]): string {
   return bare === undefined ? message : `--${bare} expects a value after it`;
 }
 
+/** An example on a line of its own, so that it can be copied; beside its meaning it would be broken in two. */
+const exampleOf = (command: string, meaning: string) => `Example, ${meaning}:\n  mendline ${command}`;
+
 /** The command line, as a table of contents: each command lives in its own file, loaded when asked for. */
 export async function main(args: readonly string[]): Promise<number> {
   let code: number = EXIT.done;
@@ -92,7 +95,7 @@ export async function main(args: readonly string[]): Promise<number> {
         file(command)
           .options(OPTIONS.compare)
           .check(soundOptions)
-          .example('$0 compare scenarios/tray-cell.yaml --seeds 10', 'a quick look at the demo'),
+          .epilogue(exampleOf('compare scenarios/tray-cell.yaml --seeds 10', 'a quick look at the demo')),
       async (given) => {
         const { compareCommand } = await import('./compare.ts');
         code = await compareCommand(given as never);
@@ -105,7 +108,9 @@ export async function main(args: readonly string[]): Promise<number> {
         file(command)
           .options(OPTIONS.run)
           .check(soundOptions)
-          .example('$0 run scenarios/tray-cell.yaml --policy "retune forming"', 'one policy of the demo'),
+          .epilogue(
+            exampleOf('run scenarios/tray-cell.yaml --policy "retune forming"', 'one policy of the demo'),
+          ),
       async (given) => {
         const { runCommand } = await import('./run.ts');
         code = await runCommand(given as never);
@@ -118,7 +123,9 @@ export async function main(args: readonly string[]): Promise<number> {
         file(command)
           .options(OPTIONS.check)
           .check(soundOptions)
-          .example('$0 check scenarios/tray-cell.yaml', 'the line, its bottleneck, what will disturb it'),
+          .epilogue(
+            exampleOf('check scenarios/tray-cell.yaml', 'the line, its bottleneck, what will disturb it'),
+          ),
       async (given) => {
         const { checkCommand } = await import('./check.ts');
         code = checkCommand(given as never);

@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, renameSync, rmSync, statSync, writeFileSync } fr
 import { dirname, join } from 'node:path';
 
 const reasons: Readonly<Record<string, string>> = {
+  ENOENT: 'no folder can be made here',
   ENOTDIR: 'a file stands where a folder should be',
   EACCES: 'writing here is not permitted',
   EPERM: 'writing here is not permitted',

@@ -31,6 +31,15 @@ describe('help', () => {
     },
   );
 
+  it.each([
+    ['compare', 'mendline compare scenarios/tray-cell.yaml --seeds 10'],
+    ['run', 'mendline run scenarios/tray-cell.yaml --policy "retune forming"'],
+    ['check', 'mendline check scenarios/tray-cell.yaml'],
+  ])('of %s shows a command in one line, to be copied', async (command, example) => {
+    const { out } = await at.mendline([command, '--help']);
+    expect(out.split('\n')).toContain(`  ${example}`);
+  });
+
   it('names the version of the package', async () => {
     const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
     expect(await at.mendline(['--version'])).toEqual({ code: 0, out: `${version}\n`, err: '' });
