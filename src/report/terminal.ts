@@ -24,6 +24,27 @@ const GAP = 2;
 /** A first column narrower than this cuts most names. */
 const LEAST_FIRST = 12;
 
+function widthOfColumn({ heading, cells }: Column): number {
+  return Math.max(...[...heading.split('\n'), ...cells].map(widthOf));
+}
+
+/** The columns as one table, or as several with the same first column where one would be too wide. */
+function blocks([first, ...others]: readonly Column[], width: number): Column[][] {
+  const room = width - Math.min(widthOfColumn(first!), LEAST_FIRST);
+  const made: Column[][] = [];
+  let left = 0;
+  for (const column of others) {
+    const needed = widthOfColumn(column) + 1;
+    if (made.length === 0 || left < needed) {
+      made.push([first!]);
+      left = room;
+    }
+    made.at(-1)!.push(column);
+    left -= needed;
+  }
+  return made;
+}
+
 interface Table {
   /** One line, or two where some heading is in two. */
   readonly heading: readonly string[];
@@ -37,7 +58,7 @@ interface Table {
 function tableLines(columns: readonly Column[], width: number, paint: (cell: string) => string): Table {
   const headings = columns.map(({ heading }) => heading.split('\n'));
   const high = Math.max(...headings.map((lines) => lines.length));
-  const widths = columns.map(({ cells }, i) => Math.max(...[...headings[i]!, ...cells].map(widthOf)));
+  const widths = columns.map(widthOfColumn);
   const others = (gap: number) => widths.slice(1).reduce((sum, own) => sum + own + gap, 0);
   const gap = width - others(GAP) < Math.min(widths[0]!, LEAST_FIRST) ? 1 : GAP;
   widths[0] = Math.min(widths[0]!, Math.max(6, width - others(gap)));
@@ -114,8 +135,11 @@ function shareLines(
   ink: ChalkInstance,
   width: number,
 ): string[] {
-  const { heading, body } = tableLines(columns, width, (cell) => cell);
-  return [ink.bold(title), ...heading.map((line) => ink.dim(line)), ...body, ''];
+  const tables = blocks(columns, width).map((block) => tableLines(block, width, (cell) => cell));
+  return [
+    ink.bold(title),
+    ...tables.flatMap(({ heading, body }) => [...heading.map((line) => ink.dim(line)), ...body, '']),
+  ];
 }
 
 function stateLines({ stateShares }: Comparison, policy: string, ink: ChalkInstance, width: number) {

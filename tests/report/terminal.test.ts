@@ -75,6 +75,18 @@ describe('a measure that no run gives', () => {
 });
 
 describe('singleText', () => {
+  it('parts the table of states in two where a terminal is too narrow for all of them', () => {
+    const states = STATES.map((state) => [state, 1 / STATES.length]);
+    const own = shares(Object.fromEntries(states));
+    const run = { ...outcome('a', 1), stateShares: { 'hardening oven': own } };
+    const text = singleText(compare(['a'], [run]), { ...PLAIN, width: 60 });
+    const lines = text.split('\n');
+    for (const line of lines) expect(widthOf(line), line).toBeLessThanOrEqual(60);
+    const rows = lines.filter((line) => line.startsWith('hardening'));
+    expect(rows).toHaveLength(2);
+    expect(rows.join(' ').match(/\b11\.1\b/g)).toHaveLength(STATES.length);
+  });
+
   it('lists the measures and what every station did, in 80 columns', () => {
     const outcomes = sampleOutcomes().filter(({ policy }) => policy === 'rework');
     const text = singleText(compare(['rework'], outcomes), PLAIN);
