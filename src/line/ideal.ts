@@ -161,8 +161,9 @@ export function idealLine(scenario: Scenario): IdealLine {
     );
     const moved = [...next].some(([name, flow]) => {
       const before = flows.get(name) ?? 0;
-      // Sources without a cycle time pass on without limit.
-      return flow !== before && !(Math.abs(flow - before) <= SETTLED * flow);
+      if (flow === before) return false;
+      // Stations without a cycle time pass on without limit.
+      return !Number.isFinite(flow) || Math.abs(flow - before) > SETTLED * flow;
     });
     flows = next;
     if (!moved) break;

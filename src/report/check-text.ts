@@ -59,7 +59,7 @@ function idealText({ stations, crew, carriers, calendars, demand }: Scenario, id
       `set-ups, maintenance and calendars alone, without ${out.join(', ')} or disturbances.`,
     ...(calendars.length > 0 ? ['Calendars count by the whole week, idle hours included.'] : []),
     ...(chosen ? ['Ways chosen by priority or state count as if each got as much as it can take.'] : []),
-    'In the long run the line stays below it.',
+    'What is left out makes the line slower.',
   ].join(' ');
 }
 

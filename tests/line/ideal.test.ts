@@ -182,4 +182,11 @@ stations:
     expect(bottleneck).toBe('a');
     expect(rate).toBeCloseTo(0.1 / 0.6, 9);
   });
+
+  it('have no limit through stations whose cycles take no time', () => {
+    const body = blanks(`  a: { does: work, takes: blank, cycle: 0 s, to: b }
+  b: { does: work, buffer: 1, cycle: 0 s, to: c }
+  c: { does: work, buffer: 1, cycle: 0 s, to: good }`);
+    expect(ideal(body).rate).toBe(Number.POSITIVE_INFINITY);
+  });
 });
