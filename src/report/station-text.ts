@@ -42,6 +42,13 @@ function warmUpText({ warmUp }: StationSpec): string | undefined {
   return `warms up in ${lawText(warmUp.takes)} when it has not worked for more than ${durationText(warmUp.after)}`;
 }
 
+function shiftEndText({ does, calendar, shiftEnd }: StationSpec): string | undefined {
+  if (calendar === undefined) return undefined;
+  return does === 'arrive'
+    ? 'the time between arrivals runs in its working hours alone'
+    : SHIFT_END[shiftEnd];
+}
+
 /** What a station does besides its cycles, and where it departs from what is usual; nothing where there is no such thing. */
 export function stationTexts({ stations }: Scenario): string[] {
   return stations.flatMap((spec) => {
@@ -52,7 +59,7 @@ export function stationTexts({ stations }: Scenario): string[] {
       ...spec.maintenance.map((task) => taskText('maintenance', task)),
       warmUpText(spec),
       WHILE_DOWN[spec.whileDown],
-      spec.calendar === undefined ? undefined : SHIFT_END[spec.shiftEnd],
+      shiftEndText(spec),
     ].filter((text) => text !== undefined);
     return told.length > 0 ? [`"${spec.name}": ${told.join('; ')}`] : [];
   });

@@ -164,7 +164,8 @@ const UNTROUBLED = {
   maintenance: [] as readonly TaskSpec[],
   breakdowns: [] as readonly BreakdownSpec[],
   whileDown: 'unloads',
-  shiftEnd: 'finishes',
+  // Nothing arrives out of hours: the time to the next arrival stands still and runs on with the next shift.
+  shiftEnd: 'resumes',
 } as const;
 
 const arrive = entry({

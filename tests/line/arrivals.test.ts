@@ -35,4 +35,18 @@ stations:
     // To a at 1 and to b at 2; those of 3 to 10 are turned away; that of 11 finds a just left.
     expect(ran(small('11 s', body)).counts).toMatchObject({ started: 11, turnedAway: 8, good: 1 });
   });
+
+  it('come in working hours alone: the time to the next stands still out of them', () => {
+    // 4 s of work from 0, 100 and 200 on, an arrival every 3 s of them: at 3, 102, 201 and 204. The last comes at the
+    // very end of its shift.
+    const hours = [0, 100, 200]
+      .map((begins) => `{ days: [mon], begins: ${begins} s, lasts: 4 s }`)
+      .join(', ');
+    const body = `${door('every: 3 s, calendar: hours', 'unlimited', '1 s')}
+calendars:
+  hours: { shifts: [${hours}] }`;
+    const outcome = ran(small('300 s', body));
+    expect(outcome.counts).toMatchObject({ started: 4, good: 4 });
+    expect(seconds(outcome, 'entrance', 300)).toEqual({ working: 12, off_shift: 288 });
+  });
 });

@@ -82,7 +82,7 @@ describe('a station', () => {
     const incoming = station('incoming', 'arrive');
     expect(incoming).toEqual({
       ...DEFAULTS,
-      ...{ name: 'incoming', does: 'arrive', whenFull: 'lost', calendar: 'two shifts' },
+      ...{ name: 'incoming', does: 'arrive', whenFull: 'lost', calendar: 'two shifts', shiftEnd: 'resumes' },
       cycle: { distribution: 'exponential', mean: 40 },
       to: { by: 'only', routes: [{ to: 'milling', share: 1 }] },
     });
