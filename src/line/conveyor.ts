@@ -1,6 +1,6 @@
 import type { Actor, Calendar } from '../kernel/calendar.ts';
 import { Buffer } from './buffer.ts';
-import type { Consumer, Door } from './place.ts';
+import type { Consumer, Door, Unloader } from './place.ts';
 
 const ARRIVE = 0;
 const OPEN = 1;
@@ -17,6 +17,8 @@ export class Conveyor extends Buffer implements Actor {
   private readonly spacing: number;
   private travelling = 0;
   private clearAt = 0;
+  /** Those that began to wait while the belt had places left and would have opened by itself. */
+  private hopeful: Unloader[] = [];
 
   constructor(
     consumer: Consumer,
@@ -53,15 +55,30 @@ export class Conveyor extends Buffer implements Actor {
     return true;
   }
 
+  override wait(machine: Unloader): void {
+    super.wait(machine);
+    if (this.held < this.capacity && !this.hopeful.includes(machine)) this.hopeful.push(machine);
+  }
+
   /** The belt moves on by itself while it is not full. */
   override doors(): readonly Door[] | null {
     return this.held < this.capacity ? null : [this];
   }
 
   happen(code: number): void {
-    if (code === OPEN) return this.freed();
+    if (code === OPEN) return this.clear();
     this.travelling--;
     this.count++;
     this.consumer.wake();
+  }
+
+  /** The last part is out of the way of the next. */
+  private clear(): void {
+    this.freed();
+    if (this.held < this.capacity || this.hopeful.length === 0) return;
+    // Another took the last place, so now they wait for the station behind, and a circle may have closed.
+    const waiting = this.hopeful;
+    this.hopeful = [];
+    for (const machine of waiting) machine.unload();
   }
 }

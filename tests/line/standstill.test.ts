@@ -99,6 +99,23 @@ stations:
     expect(message).not.toContain('"a"');
   });
 
+  it('is found when one that came first takes the last place on a belt that keeps parts apart', () => {
+    // Two trays every 20 s: on the belt at 20 and 28, then at 48 and, 8 s later, at 56. The gauge sends the first to the
+    // bench, 32-52, and is blocked with the second from 40 on. At 52 the bench is done while the belt has a place left but
+    // takes nothing before 56, when it goes to the tray that waited longer. Nobody is blocked at that moment.
+    const belt = knot(0)
+      .replace('cycle: 2 s', 'cycle: 20 s')
+      .replace(
+        'buffer: 1\n    cycle: 1 s',
+        'buffer: { places: 2, transit: 10 s, spacing: 8 s }\n    cycle: 2 s',
+      )
+      .replace('cycle: 3 s', 'cycle: 20 s');
+    expect(() => ran(small('1 h', belt))).toThrow(
+      'at 56 s: "bench" waits for room in front of "gauging", "gauging" waits for room in front of "bench"',
+    );
+    expect(() => ran(small('55 s', belt))).not.toThrow();
+  });
+
   it('needs all machines of a station: one that still works can open the circle', () => {
     // The same with a second machine at b that is never both blocked while c waits: the circle holds four parts, and
     // the one machine that works sends its part on or is blocked last.
