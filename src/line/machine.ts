@@ -34,7 +34,7 @@ interface Upkeep {
   due(): { start(): void } | null;
 }
 
-/** What a loaded machine may need before its cycle; it waits until it is told `warm`. */
+/** What a loaded machine may need before its cycle, or the rest of it; it waits until it is told `warm`. */
 interface Warming {
   readonly isNeeded: boolean;
   start(): void;
@@ -104,7 +104,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   finishedCycles = 0;
   /** Seconds of work done up to the last interruption or finish; what wears tools and machines. */
   worked = 0;
-  /** When it last ended a cycle or was interrupted in one, s, where it warms up; it starts cold. */
+  /** When it last ended a cycle, was interrupted in one or was warmed up, s, where it warms up; it starts cold. */
   lastWorked = Number.NEGATIVE_INFINITY;
   loaded = 0;
   /** Designed time of the present cycle, s. */
@@ -135,6 +135,8 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   private segment = 0;
   private stamp = 0;
   private fate = RESUMES;
+  /** Whether its load is on already while it warms up: it does so in the middle of a cycle. */
+  private laden = false;
   /** Whether the operation does something when the cycle is over. */
   private changes = false;
   /** Reasons not to take a new load: stops, holds and being off shift, together. */
@@ -304,7 +306,10 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
 
   /** The warm-up of a loaded machine is over. */
   warm(): void {
-    this.putOn();
+    this.lastWorked = this.calendar.now;
+    if (!this.laden) return this.putOn();
+    this.laden = false;
+    this.start();
   }
 
   /** The handler has put the load on. */
@@ -434,7 +439,17 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
       return this.empty();
     }
     if (fate === RESTARTS) this.remaining = this.cycle * this.slowness;
+    if (this.care !== null && this.isWarmedUp(this.care)) return;
     this.work();
+  }
+
+  /** Whether it cooled down while its cycle was halted, and warms up first. */
+  private isWarmedUp({ warmUp }: Care): boolean {
+    if (!warmUp?.isNeeded) return false;
+    this.laden = true;
+    this.phase = PREPARING;
+    warmUp.start();
+    return true;
   }
 
   /** Enters the state that follows from what is going on. */

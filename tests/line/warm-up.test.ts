@@ -31,6 +31,31 @@ disturbances:
     expect(seconds(ran(small('36 s', body)), 'oven', 36)).toEqual({ set_up: 6, working: 20, blocked: 10 });
   });
 
+  it.each([
+    // Warms up 0-3, works 3-13 and 13-20 until the end of its shift; warms up 100-103 and works on from 103.
+    ['resumes', '106 s', { good: 2, scrapped: 0 }, { set_up: 6, working: 20, off_shift: 80 }],
+    ['restarts', '113 s', { good: 2, scrapped: 0 }, { set_up: 6, working: 27, off_shift: 80 }],
+    ['scraps', '113 s', { good: 2, scrapped: 1 }, { set_up: 6, working: 27, off_shift: 80 }],
+  ])('warms up before it goes on with a cycle that the end of the shift %s', (end, length, counts, spent) => {
+    const body = `${blanks(oven.replace('to:', `calendar: hours, shift-end: ${end}, to:`))}
+calendars:
+  hours: { shifts: [{ days: [mon], begins: 0 s, lasts: 20 s }, { days: [mon], begins: 100 s, lasts: 1 h }] }`;
+    const outcome = ran(small(length, body));
+    expect(outcome.counts).toMatchObject(counts);
+    expect(seconds(outcome, 'oven', Number.parseInt(length, 10))).toEqual(spent);
+  });
+
+  it('warms up after a long repair, and stops again for what comes meanwhile', () => {
+    // Warms up 0-3, works 3-8, is down 8-18; warms up from 18 on, stands still 20-25, by when it is warm, works 25-30.
+    const body = `${blanks(oven)}
+disturbances:
+  long: { disturbs: station, station: oven, at: 8 s, for: 10 s }
+  short: { disturbs: station, station: oven, at: 20 s, for: 5 s }`;
+    const outcome = ran(small('30 s', body));
+    expect(outcome.counts.good).toBe(1);
+    expect(seconds(outcome, 'oven', 30)).toEqual({ set_up: 3 + 2, working: 10, down: 15 });
+  });
+
   it('is warmed up each machine by itself', () => {
     // a's parts of 4, 8, 12, ...: the first machine takes each, 3 s of warming up at 4 and then within 5 s of its last.
     const body = blanks(`  a: { does: work, takes: blank, cycle: 4 s, to: b }
