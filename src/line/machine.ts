@@ -2,6 +2,7 @@ import type { Actor, Calendar } from '../kernel/calendar.ts';
 import type { Buffer } from './buffer.ts';
 import type { Consumer, Place, Unloader, Waiter } from './place.ts';
 import {
+  AWAITING_HANDLING,
   AWAITING_TECHNICIAN,
   BLOCKED,
   DOWN,
@@ -459,8 +460,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   }
 
   private doing(): number {
-    const rests = this.phase === EMPTY || this.phase === FINISHED || this.phase === PAUSED;
-    if (this.off && rests) return OFF_SHIFT;
+    if (this.off && this.rests) return OFF_SHIFT;
     if (this.stops > 0) return this.unattended === this.stops ? AWAITING_TECHNICIAN : DOWN;
     switch (this.phase) {
       case CYCLE:
@@ -471,6 +471,20 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
         return this.holds > 0 ? HELD : STARVED;
       default:
         return this.shownMeanwhile;
+    }
+  }
+
+  /** Whether nothing is done at it: no cycle, and nobody who sets it up, loads or unloads it. */
+  private get rests(): boolean {
+    switch (this.phase) {
+      case CYCLE:
+        return false;
+      case PREPARING:
+      case LOADING:
+      case UNLOADING:
+        return this.shownMeanwhile === AWAITING_TECHNICIAN || this.shownMeanwhile === AWAITING_HANDLING;
+      default:
+        return true;
     }
   }
 

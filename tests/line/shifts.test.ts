@@ -131,6 +131,34 @@ calendars:
   });
 });
 
+describe('a station that waits for its crew when its shift ends', () => {
+  const hours = `
+crew:
+  mate: { number: 1, calendar: early }
+calendars:
+  early: { shifts: [{ days: [mon], begins: 0 s, lasts: 12 s }, { days: [mon], begins: 100 s, lasts: 1 h }] }
+  late: { shifts: [{ days: [mon], begins: 0 s, lasts: 20 s }, { days: [mon], begins: 100 s, lasts: 1 h }] }`;
+  const only = (more: string) =>
+    `${blanks(`  only: { does: work, takes: blank, cycle: 15 s, calendar: late, to: good, ${more} }`)}${hours}`;
+
+  it('for a set-up counts as off until it is back on', () => {
+    // Works 0-15, waits 15-20, is off 20-100, is set up 100-104, works 104-110.
+    const outcome = ran(small('110 s', only('set-ups: { clean: { cycles: 1, takes: 4 s, crew: mate } }')));
+    expect(seconds(outcome, 'only', 110)).toEqual({
+      working: 21,
+      awaiting_technician: 5,
+      off_shift: 80,
+      set_up: 4,
+    });
+  });
+
+  it('to unload it counts as off until it is back on', () => {
+    // Works 0-15, waits 15-20, is off 20-100, is unloaded 100-103, works 103-110.
+    const outcome = ran(small('110 s', only('handling: { by: mate, unload: 3 s }')));
+    expect(seconds(outcome, 'only', 110)).toEqual({ working: 25, awaiting_handling: 5, off_shift: 80 });
+  });
+});
+
 describe('a crew off shift', () => {
   it('finishes the repair under way and lets the next wait', () => {
     // The crew works 0-15 and from 100 on. The station fails at 10, is repaired to 18, fails after 10 s more at 28
