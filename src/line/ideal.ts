@@ -114,6 +114,8 @@ function passingOn(scenario: Scenario, rates: ReadonlyMap<string, number>): Read
   for (let round = 0; round < MOST_ROUNDS; round++) {
     let moved = false;
     for (const spec of scenario.stations) {
+      // Where no room is found the part is turned away, and the next comes all the same.
+      if (spec.does === 'arrive' && spec.whenFull === 'lost') continue;
       const now = Math.min(able.get(spec.name)!, most(spec));
       if (now < able.get(spec.name)! * (1 - SETTLED)) moved = true;
       able.set(spec.name, now);

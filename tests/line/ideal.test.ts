@@ -189,4 +189,25 @@ stations:
   c: { does: work, buffer: 1, cycle: 0 s, to: good }`);
     expect(ideal(body).rate).toBe(Number.POSITIVE_INFINITY);
   });
+
+  it('by share are not held up where arrivals that find no room are turned away', () => {
+    // An arrival every 36 s, every second to a branch that takes one in 360 s, where the others are lost.
+    const fork = (full: string) =>
+      small(
+        '1000 h',
+        `
+stations:
+  door: { does: arrive, every: 36 s, when-full: ${full}, to: { by: share, routes: { slow: 50 %, fast: 50 % } } }
+  slow: { does: work, buffer: 50, cycle: 360 s, to: good }
+  fast: { does: work, buffer: 2, cycle: 3 s, to: good }`,
+      );
+    expect(idealLine(fork('waits')).rate).toBeCloseTo(2 / 360, 12);
+    const lost = fork('lost');
+    expect(idealLine(lost).rate).toBeCloseTo(1 / 360 + 1 / 72, 12);
+    // The slow branch is never empty in the long run; the rest is the draw between the branches, a binomial one.
+    const arrivals = 1000 * 100;
+    const error = Math.sqrt(arrivals / 4) / arrivals / 36;
+    const rate = ran(lost).measures.throughput_per_h! / 3600;
+    expect(Math.abs(rate - (1 / 360 + 1 / 72))).toBeLessThan(4 * error);
+  });
 });
