@@ -53,13 +53,18 @@ function idealText({ stations, crew, carriers, calendars, demand }: Scenario, id
     'scrap',
     'rework',
   ];
+  const overtime = stations.some(
+    ({ calendar, shiftEnd }) => calendar !== undefined && shiftEnd === 'finishes',
+  );
   const chosen = stations.some(({ to }) => to.by === 'priority' || to.by === 'state');
   return [
     `Ideal rate ${rateText(ideal.rate)}, set by "${printable(ideal.bottleneck)}": from mean times, breakdowns, ` +
       `set-ups, maintenance and calendars alone, without ${out.join(', ')} or disturbances.`,
     ...(calendars.length > 0 ? ['Calendars count by the whole week, idle hours included.'] : []),
     ...(chosen ? ['Ways chosen by priority or state count as if each got as much as it can take.'] : []),
-    'What is left out makes the line slower.',
+    overtime
+      ? 'What is finished after the end of a shift comes on top; what else is left out makes the line slower.'
+      : 'What is left out makes the line slower.',
   ].join(' ');
 }
 

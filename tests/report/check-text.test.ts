@@ -107,6 +107,17 @@ describe('checkText', () => {
     );
   });
 
+  it('says that what is finished after a shift comes on top of the ideal rate, where anything is', () => {
+    const hours = `calendars:
+  short: { shifts: [{ days: [mon], begins: 8 h, lasts: 1 h }] }`;
+    const text = (end: string) => explained(`${plain(`calendar: short, shift-end: ${end}`)}${hours}`);
+    expect(text('finishes')).toContain(
+      'What is finished after the end of a shift comes on top; what else is left out makes the line slower.',
+    );
+    expect(text('resumes')).not.toContain('comes on top');
+    expect(text('resumes')).toContain('What is left out makes the line slower.');
+  });
+
   it('tells calendars in days and hours, shifts past midnight and several days in a row included', () => {
     const text = explained(`${plain('calendar: nights, shift-end: scraps')}calendars:
   nights:
