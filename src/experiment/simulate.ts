@@ -80,6 +80,8 @@ function outcome(
   };
   const counted = {
     ...counts,
+    // Who is turned away at the entrance is no part of the line.
+    started: counts.started - counts.turnedAway,
     window,
     partSeconds: between('partSeconds'),
     leadSeconds: between('leadSeconds'),

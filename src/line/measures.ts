@@ -2,6 +2,7 @@
 interface Counts {
   /** Length of that window, s. */
   readonly window: number;
+  /** Parts that got into the line. */
   readonly started: number;
   readonly good: number;
   readonly scrapped: number;

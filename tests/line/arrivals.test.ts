@@ -49,4 +49,22 @@ calendars:
     expect(outcome.counts).toMatchObject({ started: 4, good: 4 });
     expect(seconds(outcome, 'entrance', 300)).toEqual({ working: 12, off_shift: 288 });
   });
+
+  it('that are turned away are no parts of which a share is scrapped', () => {
+    // One a second; a takes one in 10 s at most, and its stops scrap some.
+    const body = `
+stations:
+  entrance: { does: arrive, every: 1 s, when-full: lost, to: a }
+  a:
+    does: work
+    buffer: 0
+    cycle: 10 s
+    breakdowns: { stop: { every: { distribution: empirical, values: [3 s, 30 s] }, counted: clock, repair: 7 s, cycle: scraps } }
+    to: good
+`;
+    const { counts, measures } = ran(small('1 h', body));
+    expect(counts.turnedAway).toBeGreaterThan(counts.started / 2);
+    expect(measures.scrap_rate).toBeCloseTo(counts.scrapped / (counts.started - counts.turnedAway), 12);
+    expect(measures.scrap_rate).toBeGreaterThan(0.1);
+  });
 });
