@@ -126,3 +126,14 @@ carriers:
     expect(ran(small('8 s', body)).counts.good).toBe(4);
   });
 });
+
+describe('a tool that the machines of one station share', () => {
+  it('is taken and given back there', () => {
+    // Two of three machines can work at once: two parts every 10 s.
+    const body = `${blanks('  a: { does: work, machines: 3, takes: blank, cycle: 10 s, to: good }')}
+carriers: { tool: { number: 2, from: a, to: a } }`;
+    const outcome = ran(small('1000 s', body));
+    expect(outcome.counts.good).toBe(200);
+    expect(outcome.stateShares.a!.working).toBeCloseTo(2 / 3, 9);
+  });
+});

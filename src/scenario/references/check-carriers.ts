@@ -35,7 +35,7 @@ export function checkCirculation(check: Checker): void {
   const { raw, stations, ways } = check;
   for (const { name, number, from, to } of raw.carriers) {
     const path = ['carriers', name];
-    if (to !== undefined && !ways.lead(from, to)) {
+    if (to !== undefined && to !== from && !ways.lead(from, to)) {
       check.say(
         [...path, 'to'],
         `parts from "${from}" never come to "${to}", so no carrier would be given back`,
