@@ -2,6 +2,14 @@ import type { Actor, Calendar } from '../kernel/calendar.ts';
 import type { Machine, Operation } from './machine.ts';
 import type { PartTable } from './part-table.ts';
 import type { Consumer, Door, Place, Unloader } from './place.ts';
+import { StandstillError } from './standstill.ts';
+
+/** A station that waits in front of which parts on carriers lie until `batch` of them are there. */
+interface Trap {
+  readonly name: string;
+  readonly inbox: { readonly count: number };
+  readonly batch: number;
+}
 
 /** Carriers that circulate: each part takes one where it starts its way and gives it back at the end of it. */
 export class Carriers implements Actor {
@@ -11,6 +19,10 @@ export class Carriers implements Actor {
   ready: number;
   /** Machines that may be waiting for one. */
   readonly consumers: Consumer[] = [];
+  /** Where parts wait for more parts, all of which must come on these carriers. */
+  readonly traps: Trap[] = [];
+  /** Carriers needed at once where parts take them. */
+  load = 1;
   readonly #calendar: Calendar;
   readonly #me: number;
   readonly #parts: PartTable;
@@ -69,6 +81,27 @@ export class Carriers implements Actor {
     this.#returning--;
     this.ready++;
     for (const consumer of this.consumers) consumer.wake();
+    if (this.traps.length > 0) this.refuseStandstill();
+  }
+
+  /**
+   * Called where a batch stays incomplete, or a carrier came back.
+   * @throws StandstillError when all carriers lie in incomplete batches, or too few are ready to fetch more parts
+   */
+  refuseStandstill(): void {
+    if (this.#returning > 0 || this.ready >= this.load) return;
+    const short = this.traps.filter(({ inbox, batch }) => inbox.count > 0 && inbox.count < batch);
+    const lying = short.reduce((sum, { inbox }) => sum + inbox.count, 0);
+    if (lying < this.number - this.ready) return;
+    const taker = this.consumers[0]!.name;
+    const waits = short.map(
+      ({ name, inbox, batch }) => `"${name}" waits for ${batch} parts and has ${inbox.count}`,
+    );
+    throw new StandstillError(
+      [`"${taker}" waits for carriers "${this.name}"`, ...waits],
+      this.#calendar.now,
+      'Give the line more of these carriers',
+    );
   }
 }
 

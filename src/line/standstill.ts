@@ -2,16 +2,9 @@ import type { Door, Waiter } from './place.ts';
 
 /** Stations wait for each other in a circle: nothing among them will ever move again. */
 export class StandstillError extends Error {
-  constructor(
-    waits: readonly { readonly who: string; readonly forRoomAt: readonly string[] }[],
-    time: number,
-  ) {
-    const told = waits.map(
-      ({ who, forRoomAt }) => `"${who}" waits for room in front of "${forRoomAt.join('" or "')}"`,
-    );
-    super(
-      `the line came to a standstill at ${Number(time.toFixed(1))} s: ${told.join(', ')}. Give one of these stations a larger buffer (for rework, "buffer: unlimited")`,
-    );
+  /** @param waits who waits for what, in words */
+  constructor(waits: readonly string[], time: number, advice: string) {
+    super(`the line came to a standstill at ${Number(time.toFixed(1))} s: ${waits.join(', ')}. ${advice}`);
     this.name = 'StandstillError';
   }
 }
@@ -67,10 +60,11 @@ export function refuseStandstill(first: Waiter, now: number): void {
   }
   const knot = chain.slice(chain.indexOf(at));
   throw new StandstillError(
-    knot.map((machine) => ({
-      who: machine.name,
-      forRoomAt: [...new Set(waits.get(machine)!.map((door) => door.consumer.name))],
-    })),
+    knot.map((machine) => {
+      const doors = [...new Set(waits.get(machine)!.map((door) => door.consumer.name))];
+      return `"${machine.name}" waits for room in front of "${doors.join('" or "')}"`;
+    }),
     now,
+    'Give one of these stations a larger buffer (for rework, "buffer: unlimited")',
   );
 }

@@ -116,6 +116,32 @@ stations:
     expect(() => ran(small('55 s', belt))).not.toThrow();
   });
 
+  it('is found where all carriers lie in batches that are not complete', () => {
+    // Four pallets. b's first four come at 10 to 40 and are done at 50; c takes three of them, 50-60, and keeps the fourth.
+    // The pallets of the three bring three parts, the last at 90, and b waits for the fourth.
+    const pallets = (number: number, to = '') =>
+      blanks(`  a: { does: work, takes: blank, cycle: 10 s, to: b }
+  b: { does: work, batch: 4, buffer: 4, cycle: 10 s, to: c }
+  c: { does: work, batch: 3, buffer: 4, cycle: 10 s, to: good }
+carriers: { pallet: { number: ${number}, from: a${to} } }`);
+    expect(() => ran(small('1 h', pallets(4)))).toThrow(
+      'at 90 s: "a" waits for carriers "pallet", "b" waits for 4 parts and has 3, "c" waits for 3 parts and has 1.',
+    );
+    expect(() => ran(small('89 s', pallets(4)))).not.toThrow();
+    // With so many, or where c's parts have left them, one batch is always complete.
+    expect(ran(small('1 h', pallets(4 - 1 + 3 - 1 + 1))).counts.good).toBeGreaterThan(200);
+    expect(ran(small('1 h', pallets(4, ', to: b'))).counts.good).toBeGreaterThan(200);
+  });
+
+  it('is not seen where parts without a carrier complete the batch', () => {
+    const body = blanks(`  a: { does: work, takes: blank, cycle: 10 s, to: b }
+  bare: { does: arrive, every: 100 s, to: b }
+  b: { does: work, batch: 4, buffer: 4, cycle: 10 s, to: good }
+carriers: { pallet: { number: 3, from: a } }`);
+    // Three pallets and one arrival a batch.
+    expect(ran(small('1010 s', body)).counts.good).toBe(40);
+  });
+
   it('needs all machines of a station: one that still works can open the circle', () => {
     // The same with a second machine at b that is never both blocked while c waits: the circle holds four parts, and
     // the one machine that works sends its part on or is blocked last.

@@ -1,15 +1,21 @@
 import { routesOf } from '../../scenario/routes.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
+import type { StationSpec } from '../../scenario/stations.ts';
 
-/** The stations that a part may come to again, by any way a station or a policy can send it: only these can wait for each other in a circle. */
-export function stationsInCircles({ stations }: Scenario): ReadonlySet<string> {
+/** Where parts may go at once from each station, by any way that it or a policy can send them. */
+export function waysAfter(stations: readonly StationSpec[]): ReadonlyMap<string, readonly string[]> {
   const benches = stations.filter(({ does }) => does === 'rework').map(({ name }) => name);
-  const after = new Map(
+  return new Map(
     stations.map((spec) => {
       const rejects = spec.does === 'gauge' || spec.does === 'assemble' ? benches : [];
       return [spec.name, [...routesOf(spec), ...rejects]];
     }),
   );
+}
+
+/** The stations that a part may come to again, by any way a station or a policy can send it: only these can wait for each other in a circle. */
+export function stationsInCircles({ stations }: Scenario): ReadonlySet<string> {
+  const after = waysAfter(stations);
   const comesBack = (name: string): boolean => {
     const seen = new Set(after.get(name));
     for (const reached of seen) {

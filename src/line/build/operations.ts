@@ -19,6 +19,7 @@ import { Work } from '../operations/work.ts';
 import { Reader } from '../reader.ts';
 import { VisitTime } from '../visit-time.ts';
 import type { Plan } from './plan.ts';
+import { trapsOf } from './traps.ts';
 
 type Named<Kind extends StationSpec['does']> = SpecOf<Kind> & { readonly name: string };
 
@@ -43,10 +44,24 @@ function sourceParts(spec: StationSpec, takes: string, plan: Plan) {
   return { calendar, parts, tally, stock, cycle };
 }
 
+function batch(spec: Named<'work'>, time: VisitTime, { line, scenario }: Plan): Batch {
+  const made = new Batch(time, spec.batch);
+  const circling = scenario.carriers.filter((it) => trapsOf(scenario.stations, it).includes(spec.name));
+  const carriers = circling.map(({ name }) => line.carriers.get(name)!);
+  const trap = { name: spec.name, inbox: line.stations.get(spec.name)!.inbox!, batch: spec.batch };
+  for (const each of carriers) each.traps.push(trap);
+  if (carriers.length > 0) {
+    made.onShort = () => {
+      for (const each of carriers) each.refuseStandstill();
+    };
+  }
+  return made;
+}
+
 function work(spec: Named<'work'>, plan: Plan): Operation {
   if (spec.takes !== undefined) return new Source(sourceParts(spec, spec.takes, plan));
   const time = timeOf(spec, plan);
-  return spec.batch > 1 ? new Batch(time, spec.batch) : new Work(time);
+  return spec.batch > 1 ? batch(spec, time, plan) : new Work(time);
 }
 
 function form(spec: Named<'form'>, plan: Plan): Form {
@@ -184,6 +199,7 @@ export function operationOf(spec: StationSpec, plan: Plan): Operation {
     if (from !== spec.name) continue;
     const carriers = plan.line.carriers.get(name)!;
     carriers.consumers.push(plan.station(spec.name));
+    carriers.load = plan.loadOf(spec);
     operation = new OnCarriers(carriers, operation, plan.loadOf(spec));
   }
   return operation;

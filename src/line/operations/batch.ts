@@ -3,6 +3,8 @@ import type { VisitTime } from '../visit-time.ts';
 
 /** Works on several parts together; the time is that of the part that came first. */
 export class Batch implements Operation {
+  /** Called when some parts are there, but not all of a batch, where it may never come. */
+  onShort: (() => void) | null = null;
   private readonly time: VisitTime;
   private readonly parts: number;
 
@@ -16,7 +18,10 @@ export class Batch implements Operation {
   }
 
   begin(machine: Machine): boolean {
-    if (!this.ready(machine)) return false;
+    if (!this.ready(machine)) {
+      if (this.onShort !== null && machine.inbox!.count > 0) this.onShort();
+      return false;
+    }
     for (let i = 0; i < this.parts; i++) machine.load[i] = machine.inbox!.shift();
     machine.loaded = this.parts;
     machine.cycle = this.time.of(machine.load[0]!);
