@@ -47,6 +47,10 @@ export class Line {
   readonly gauges = new Map<string, Gauge>();
   readonly assemblies = new Map<string, Assemble>();
   readonly marks = new Map<string, Mark>();
+  /** Who takes pieces of which stock, and how many each took. */
+  readonly takers: { readonly stock: string; readonly taken: () => number }[] = [];
+  /** How many parts each source brought into being. */
+  readonly starts: (() => number)[] = [];
   /** What is wrong at each station that a fix would end. */
   readonly curable = new Map<string, Set<Curable>>();
   readonly good = new Exit(this.calendar, this.parts, this.tally, 'good');

@@ -60,6 +60,11 @@ export function selfCheck(line: Line): void {
     tally.good + tally.scrapped + tally.turnedAway + rows,
   );
   equal('Little: integral of parts in the line = sum of their stays', tally.partSeconds, stayed, ROUNDING);
+  equal(
+    'parts started = parts in a piece x pieces taken + arrivals',
+    tally.started,
+    line.starts.reduce((sum, parts) => sum + parts(), 0),
+  );
   let held = 0;
   for (const station of line.stations.values()) {
     held += station.crowd;
@@ -88,6 +93,12 @@ export function selfCheck(line: Line): void {
     );
   }
   for (const stock of line.stocks.values()) {
+    const takers = line.takers.filter(({ stock: name }) => name === stock.name);
+    equal(
+      `stock "${stock.name}": taken = started on + used + thrown away + in hand`,
+      stock.taken,
+      takers.reduce((sum, { taken }) => sum + taken(), 0),
+    );
     if (!stock.limited) continue;
     equal(
       `stock "${stock.name}": initial + delivered = on hand + taken`,

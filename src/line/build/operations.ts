@@ -44,6 +44,13 @@ function sourceParts(spec: StationSpec, takes: string, plan: Plan) {
   return { calendar, parts, tally, stock, cycle };
 }
 
+/** Lets the self-check know what a source takes and makes. */
+function counted<Of extends Source>(source: Of, stock: string, { line }: Plan): Of {
+  line.takers.push({ stock, taken: () => source.taken });
+  line.starts.push(() => source.taken * source.perPiece);
+  return source;
+}
+
 function batch(spec: Named<'work'>, time: VisitTime, { line, scenario }: Plan): Batch {
   const made = new Batch(time, spec.batch);
   const circling = scenario.carriers.filter((it) => trapsOf(scenario.stations, it).includes(spec.name));
@@ -59,7 +66,8 @@ function batch(spec: Named<'work'>, time: VisitTime, { line, scenario }: Plan): 
 }
 
 function work(spec: Named<'work'>, plan: Plan): Operation {
-  if (spec.takes !== undefined) return new Source(sourceParts(spec, spec.takes, plan));
+  if (spec.takes !== undefined)
+    return counted(new Source(sourceParts(spec, spec.takes, plan)), spec.takes, plan);
   const time = timeOf(spec, plan);
   return spec.batch > 1 ? batch(spec, time, plan) : new Work(time);
 }
@@ -67,7 +75,7 @@ function work(spec: Named<'work'>, plan: Plan): Operation {
 function form(spec: Named<'form'>, plan: Plan): Form {
   const { settings, features, streams } = plan.line;
   const sheet = plan.scenario.stocks.find(({ name }) => name === spec.takes)!;
-  return new Form(
+  const made = new Form(
     sourceParts(spec, spec.takes, plan),
     spec,
     sheet,
@@ -75,6 +83,7 @@ function form(spec: Named<'form'>, plan: Plan): Form {
     [...features.values()],
     streams,
   );
+  return counted(made, spec.takes, plan);
 }
 
 function mark(spec: Named<'mark'>, plan: Plan): Mark {
@@ -151,6 +160,7 @@ function assemble(spec: Named<'assemble'>, plan: Plan): Assemble {
     spec.machines,
   );
   assemblies.set(spec.name, made);
+  for (const stock of spec.takes) plan.line.takers.push({ stock, taken: () => made.taken });
   return made;
 }
 
@@ -168,7 +178,9 @@ function rework(spec: Named<'rework'>, plan: Plan): Rework {
 function arrive(spec: Named<'arrive'>, plan: Plan): Arrive {
   const { calendar, parts, tally, streams } = plan.line;
   const between = samplerOf(spec.cycle, streams.of(`station/${spec.name}/cycle`));
-  return new Arrive({ calendar, parts, tally, between });
+  const made = new Arrive({ calendar, parts, tally, between });
+  plan.line.starts.push(() => made.came);
+  return made;
 }
 
 function bare(spec: StationSpec, plan: Plan): Operation {

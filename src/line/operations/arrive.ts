@@ -14,6 +14,8 @@ export interface ArriveParts {
 
 /** Parts come in by themselves: each cycle is the time to the next arrival, and the part begins with its end. */
 export class Arrive implements Operation {
+  /** Parts that came, those turned away included. */
+  came = 0;
   readonly #on: ArriveParts;
 
   constructor(on: ArriveParts) {
@@ -34,6 +36,7 @@ export class Arrive implements Operation {
     const { calendar, parts, tally } = this.#on;
     tally.advance(calendar.now);
     tally.started++;
+    this.came++;
     machine.load[0] = parts.start(calendar.now);
     machine.loaded = 1;
   }

@@ -60,6 +60,9 @@ export class Assemble implements Operation {
   rejects: Rejects;
   matching: Matching | null = null;
   readonly reader: Reader | null;
+  /** Mates of each kind that stayed with a part, and that were thrown away. */
+  private used = 0;
+  private thrown = 0;
   /** Told of every attempt: whether it was a misfit. */
   readonly fitListeners: ((misfit: boolean) => void)[] = [];
   private readonly on: AssembleParts;
@@ -110,6 +113,11 @@ export class Assemble implements Operation {
     machine.outlets[0] = hand.destined ?? this.attempt(machine.load[0]!, hand);
   }
 
+  /** Mates of each kind taken: those used, thrown away and in hand. */
+  get taken(): number {
+    return this.used + this.thrown + this.hands.filter(({ full }) => full).length;
+  }
+
   private attempt(row: number, hand: Hand): Place {
     const { parts, tally, pairs, mateTries, next } = this.on;
     let worst = Number.POSITIVE_INFINITY;
@@ -131,11 +139,15 @@ export class Assemble implements Operation {
     for (const listener of this.fitListeners) listener(!fits);
     if (fits) {
       hand.full = false;
+      this.used++;
       return next;
     }
     if (tight) tally.tight++;
     else tally.loose++;
-    if (++hand.tries >= mateTries) hand.full = false;
+    if (++hand.tries >= mateTries) {
+      hand.full = false;
+      this.thrown++;
+    }
     return this.rejects(row);
   }
 

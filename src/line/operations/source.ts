@@ -15,8 +15,10 @@ export interface SourceParts {
 
 /** Takes a piece of stock and starts one part from it. */
 export class Source implements Operation {
+  /** Pieces taken. */
+  taken = 0;
+  readonly perPiece: number;
   protected readonly on: SourceParts;
-  protected readonly perPiece: number;
 
   constructor(on: SourceParts, perPiece = 1) {
     this.on = on;
@@ -31,6 +33,7 @@ export class Source implements Operation {
     const { stock, cycle, calendar, parts, tally } = this.on;
     if (stock.onHand === 0) return false;
     const lot = stock.take();
+    this.taken++;
     machine.cycle = cycle();
     tally.advance(calendar.now);
     tally.started += this.perPiece;
