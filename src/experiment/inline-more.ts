@@ -6,6 +6,6 @@ import { setFlagsFromString } from 'node:v8';
  * engine itself does not need it.
  */
 export function inlineMore(): void {
-  setFlagsFromString('--max-inlined-bytecode-size=2000');
-  setFlagsFromString('--max-inlined-bytecode-size-cumulative=5000');
+  setFlagsFromString('--max-inlined-bytecode-size=4000');
+  setFlagsFromString('--max-inlined-bytecode-size-cumulative=10000');
 }
