@@ -85,6 +85,7 @@ function outcome(
     window,
     partSeconds: between('partSeconds'),
     leadSeconds: between('leadSeconds'),
+    came: line.turnsAway ? counts.started : undefined,
     ordersDue: between('ordersDue'),
     ordersOnTime: between('ordersOnTime'),
     finishedGoodsSeconds: line.demand ? between('finishedGoodsSeconds') : undefined,

@@ -55,6 +55,8 @@ export class Line {
   readonly curable = new Map<string, Set<Curable>>();
   readonly good = new Exit(this.calendar, this.parts, this.tally, 'good');
   readonly scrap = new Exit(this.calendar, this.parts, this.tally, 'scrapped');
+  /** Whether an arrival that finds no room is turned away anywhere. */
+  turnsAway = false;
   readonly turnedAway = new Exit(this.calendar, this.parts, this.tally, 'turnedAway');
   /** Where rejects go that are sent to a place by its name: pass, scrap or a rework station; `next` is for pass. */
   rejectsTo!: (place: string, station: string) => Rejects;

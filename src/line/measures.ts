@@ -17,6 +17,9 @@ interface Counts {
   /** Orders that fell due, and how many of them had been served by then. */
   readonly ordersDue: number;
   readonly ordersOnTime: number;
+  /** Arrivals that found no room, and what they are a share of; undefined where every arrival waits. */
+  readonly turnedAway: number;
+  readonly came: number | undefined;
   /** Integral of the finished goods on hand, piece-seconds; undefined without demand. */
   readonly finishedGoodsSeconds: number | undefined;
 }
@@ -91,6 +94,15 @@ export const MEASURES = [
     better: 'lower',
     meaning: 'mean time from the loading of its sheet to leaving as good',
     of: ({ leadSeconds, good }) => over(leadSeconds, good),
+  },
+  {
+    key: 'turned_away_rate',
+    name: 'turned away',
+    most: 1,
+    shown: { unit: '%', factor: 100 },
+    better: 'lower',
+    meaning: 'arrivals that found no room / parts that arrived or were started from stock',
+    of: ({ turnedAway, came }) => over(turnedAway, came ?? 0),
   },
   {
     key: 'on_time_rate',

@@ -11,6 +11,7 @@ describe('arrivals', () => {
     // They come at 2, 4, 6 and, 2 s after the third got in at 7, at 9; that one gets in at 12, so the next comes at 14.
     const outcome = ran(small('14 s', door('every: 2 s', 1, '5 s')));
     expect(outcome.counts).toMatchObject({ started: 5, good: 2, turnedAway: 0 });
+    expect(outcome.measures.turned_away_rate).toBeNull();
     expect(seconds(outcome, 'entrance', 14)).toEqual({ working: 10, blocked: 4 });
     // Born when they come: 2-7 and 4-12.
     expect(outcome.measures.lead_time_s).toBeCloseTo((5 + 8) / 2, 9);
@@ -21,6 +22,7 @@ describe('arrivals', () => {
     // in front taken; that of 12 finds it just left.
     const outcome = ran(small('14 s', door('every: 2 s, when-full: lost', 1, '5 s')));
     expect(outcome.counts).toMatchObject({ started: 7, good: 2, turnedAway: 3, scrapped: 0 });
+    expect(outcome.measures.turned_away_rate).toBeCloseTo(3 / 7, 12);
     expect(seconds(outcome, 'entrance', 14)).toEqual({ working: 14 });
     // In the line: one 2-4, two 4-7, one 7-8, two 8-12 and two from 12 on.
     expect(outcome.measures.work_in_progress_parts).toBeCloseTo((2 + 6 + 1 + 8 + 4) / 14, 9);

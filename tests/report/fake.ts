@@ -36,6 +36,7 @@ export function outcome(
       rework_rate: null,
       work_in_progress_parts: null,
       lead_time_s: null,
+      turned_away_rate: null,
       on_time_rate: null,
       finished_goods_parts: null,
       ...given,

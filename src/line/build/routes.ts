@@ -42,7 +42,10 @@ export function addRoutes(plan: Plan): void {
     for (const { name, to } of scenario.carriers) {
       if (to === spec.name) next = new OffCarriers(line.carriers.get(name)!, next);
     }
-    if (spec.does === 'arrive' && spec.whenFull === 'lost') next = new OrAway(next, line.turnedAway);
+    if (spec.does === 'arrive' && spec.whenFull === 'lost') {
+      next = new OrAway(next, line.turnedAway);
+      line.turnsAway = true;
+    }
     plan.next.set(spec.name, next);
   }
   addRejects(plan);
