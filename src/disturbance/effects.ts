@@ -1,5 +1,5 @@
+import { FATES } from '../line/fate.ts';
 import type { Line } from '../line/line.ts';
-import { FATES } from '../line/machine.ts';
 import type { Upset } from '../line/setting.ts';
 import type { DisturbanceSpec } from '../scenario/disturbances.ts';
 import type { Effect } from './episode.ts';

@@ -1,6 +1,6 @@
 import type { Actor, Calendar } from '../kernel/calendar.ts';
 import type { Sampler } from '../kernel/distributions/distribution.ts';
-import type { Client, Crew } from './crew.ts';
+import type { Client, Service } from './crew.ts';
 import type { Machine } from './machine.ts';
 
 const FAIL = 0;
@@ -13,8 +13,8 @@ export interface BreakdownRules {
   readonly counted: 'working' | 'clock';
   /** What becomes of the interrupted cycle. */
   readonly fate: number;
-  /** Who repairs it; null needs nobody. */
-  readonly crew: Crew | null;
+  /** Who repairs it. */
+  readonly crew: Service;
   readonly priority: number;
 }
 
@@ -61,25 +61,19 @@ export class Breakdown implements Actor, Client {
   }
 
   fail(): void {
-    const { crew, fate } = this.rules;
-    this.machine.stop(fate, crew === null);
-    if (crew) crew.call(this);
-    else this.repair();
+    this.machine.stop(this.rules.fate, false);
+    this.rules.crew.call(this);
   }
 
   attended(): void {
     this.machine.attend();
-    this.repair();
+    this.calendar.schedule(this.calendar.now + this.rules.repair(), this.me, REPAIRED, 0);
   }
 
   happen(code: number): void {
     if (code === FAIL) return this.fail();
     this.renew();
-    this.rules.crew?.release(this);
+    this.rules.crew.release(this);
     this.machine.resume();
-  }
-
-  private repair(): void {
-    this.calendar.schedule(this.calendar.now + this.rules.repair(), this.me, REPAIRED, 0);
   }
 }

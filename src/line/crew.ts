@@ -10,6 +10,17 @@ export interface Client {
   attended(): void;
 }
 
+/** Whoever can be called. */
+export interface Service {
+  /** Somebody comes, perhaps at once. */
+  call(client: Client): void;
+  /** The client is served. */
+  release(client: Client): void;
+}
+
+/** Where nobody is needed: the station does it itself, at once. */
+export const BY_ITSELF: Service = { call: (client) => client.attended(), release: () => {} };
+
 /** Who is served first: the longest waiting; the lowest priority number, then the longest waiting; or the nearest. */
 type ServingRule = 'first-come' | 'priority' | 'nearest';
 
@@ -23,7 +34,7 @@ export interface CrewRules {
  * Technicians or handlers, people or robots, who are called to stations one at a time. One who becomes free stays
  * where it is until called; all begin at the first station. At the end of a shift each finishes what is under way.
  */
-export class Crew implements Actor, ShiftMember {
+export class Crew implements Actor, Service, ShiftMember {
   readonly name: string;
   readonly number: number;
   readonly #calendar: Calendar;
@@ -48,14 +59,12 @@ export class Crew implements Actor, ShiftMember {
     this.#serving = Array<Client | null>(number).fill(null);
   }
 
-  /** Calls one of the crew, who may be there at once. */
   call(client: Client): void {
     const free = this.#onShift ? this.#nearestFree(client.place) : -1;
     if (free < 0) this.#waiting.push(client);
     else this.#send(free, client);
   }
 
-  /** The client is served. */
   release(client: Client): void {
     const who = this.#serving.indexOf(client);
     this.#serving[who] = null;

@@ -1,5 +1,5 @@
 import type { Actor, Calendar } from '../kernel/calendar.ts';
-import type { Client, Crew } from './crew.ts';
+import type { Client, Service } from './crew.ts';
 import type { Machine } from './machine.ts';
 import { AWAITING_HANDLING, WORKING } from './state.ts';
 
@@ -12,8 +12,8 @@ export interface HandlingRules {
   /** Seconds to put a load on, and to take it off when the cycle is over. */
   readonly load: number;
   readonly unload: number;
-  /** Who does it; null when the machine does it itself. */
-  readonly crew: Crew | null;
+  /** Who does it. */
+  readonly crew: Service;
   readonly priority: number;
 }
 
@@ -27,7 +27,7 @@ export class Handling implements Actor, Client {
   readonly #machine: Machine;
   readonly #calendar: Calendar;
   readonly #me: number;
-  readonly #crew: Crew | null;
+  readonly #crew: Service;
   #doing = ON;
 
   constructor(place: number, machine: Machine, calendar: Calendar, rules: HandlingRules) {
@@ -57,16 +57,14 @@ export class Handling implements Actor, Client {
   }
 
   happen(code: number): void {
-    this.#crew?.release(this);
+    this.#crew.release(this);
     if (code === ON) this.#machine.handledIn();
     else this.#machine.handledOut();
   }
 
   #ask(what: number): void {
     this.#doing = what;
-    if (this.#crew) {
-      this.#machine.meanwhile(AWAITING_HANDLING);
-      this.#crew.call(this);
-    } else this.attended();
+    this.#machine.meanwhile(AWAITING_HANDLING);
+    this.#crew.call(this);
   }
 }

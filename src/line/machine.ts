@@ -1,5 +1,7 @@
 import type { Actor, Calendar } from '../kernel/calendar.ts';
 import type { Buffer } from './buffer.ts';
+import type { Care } from './care.ts';
+import { RESTARTS, RESUMES, SCRAPS } from './fate.ts';
 import type { Consumer, Place, Unloader, Waiter } from './place.ts';
 import {
   AWAITING_HANDLING,
@@ -30,32 +32,6 @@ export interface Operation {
   finish?(machine: Machine): void;
 }
 
-/** What is done to an empty machine between cycles: the machine waits until it is told `prepared`. */
-interface Upkeep {
-  due(): { start(): void } | null;
-}
-
-/** What a loaded machine may need before its cycle, or the rest of it; it waits until it is told `warm`. */
-interface Warming {
-  readonly isNeeded: boolean;
-  start(): void;
-}
-
-/** Puts loads on and takes them off; the machine waits until it is told `handledIn` or `handledOut`. */
-interface LoadHandling {
-  /** Seconds of each; none where 0. */
-  readonly load: number;
-  readonly unload: number;
-  putOn(): void;
-  takeOff(): void;
-}
-
-/** What becomes of an interrupted cycle; of several interruptions the severest counts. */
-const RESUMES = 0;
-const RESTARTS = 1;
-const SCRAPS = 2;
-export const FATES = { resumes: RESUMES, restarts: RESTARTS, scraps: SCRAPS } as const;
-
 /** Where a machine stands in its cycle. */
 const EMPTY = 0;
 /** Set up, maintained or warmed up: no cycle goes on. */
@@ -78,17 +54,10 @@ export interface Habits {
   readonly atShiftEnd: number | null;
 }
 
-/** What is done to a machine around its cycles. */
-export interface Care {
-  readonly upkeep: Upkeep | null;
-  readonly warmUp: Warming | null;
-  readonly handling: LoadHandling | null;
-}
-
 /**
  * One machine of a station: takes a load, works on it, passes it on. Blocking after service: a finished part that
  * has nowhere to go stays. While down it may still pass on what is finished and takes nothing new, unless its
- * equipment says otherwise; while held it finishes its cycle and takes nothing new.
+ * habits say otherwise; while held it finishes its cycle and takes nothing new.
  */
 export class Machine implements Actor, Consumer, Unloader, Waiter {
   readonly name: string;

@@ -1,6 +1,6 @@
 import type { Actor, Calendar } from '../kernel/calendar.ts';
 import type { Sampler } from '../kernel/distributions/distribution.ts';
-import type { Client, Crew } from './crew.ts';
+import type { Client, Service } from './crew.ts';
 import type { Machine } from './machine.ts';
 import { AWAITING_TECHNICIAN } from './state.ts';
 
@@ -14,7 +14,7 @@ export interface TaskRules {
   readonly takes: Sampler;
   /** The state that the machine is in meanwhile: SET_UP or DOWN. */
   readonly state: number;
-  readonly crew: Crew | null;
+  readonly crew: Service;
   readonly priority: number;
 }
 
@@ -46,10 +46,8 @@ export class Task implements Actor, Client {
 
   /** The machine is empty and stays so until this is done. */
   start(): void {
-    if (this.#rules.crew) {
-      this.#machine.meanwhile(AWAITING_TECHNICIAN);
-      this.#rules.crew.call(this);
-    } else this.attended();
+    this.#machine.meanwhile(AWAITING_TECHNICIAN);
+    this.#rules.crew.call(this);
   }
 
   attended(): void {
@@ -61,7 +59,7 @@ export class Task implements Actor, Client {
     // An idle machine does it at once; any other when it gets there.
     if (code === DUE) return this.#machine.wake();
     this.#renew();
-    this.#rules.crew?.release(this);
+    this.#rules.crew.release(this);
     this.#machine.prepared();
   }
 

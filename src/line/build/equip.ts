@@ -2,9 +2,10 @@ import { samplerOf } from '../../kernel/distributions/index.ts';
 import type { StationSpec } from '../../scenario/stations.ts';
 import type { TaskSpec } from '../../scenario/tasks.ts';
 import { Breakdown } from '../breakdown.ts';
-import type { Crew } from '../crew.ts';
+import { BY_ITSELF, type Service } from '../crew.ts';
+import { FATES } from '../fate.ts';
 import { Handling } from '../handling.ts';
-import { FATES, type Machine } from '../machine.ts';
+import type { Machine } from '../machine.ts';
 import { DOWN, SET_UP } from '../state.ts';
 import { Task } from '../task.ts';
 import { Upkeep } from '../upkeep.ts';
@@ -12,8 +13,8 @@ import { WarmUp } from '../warm-up.ts';
 import { Wear } from '../wear.ts';
 import type { Plan } from './plan.ts';
 
-function crewOf(name: string | undefined, plan: Plan): Crew | null {
-  return name === undefined ? null : plan.line.crews.get(name)!;
+function crewOf(name: string | undefined, plan: Plan): Service {
+  return name === undefined ? BY_ITSELF : plan.line.crews.get(name)!;
 }
 
 /** Streams of one machine; those of the first are called after the station alone. */
