@@ -9,16 +9,17 @@ const src = join(root, 'src');
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   kernel: [],
   statistics: [],
-  scenario: ['kernel'],
-  line: ['scenario', 'kernel'],
+  standards: [],
+  scenario: ['kernel', 'statistics', 'standards'],
+  line: ['scenario', 'kernel', 'statistics', 'standards'],
   disturbance: ['line', 'scenario', 'kernel'],
-  policy: ['line', 'scenario', 'kernel'],
-  experiment: ['policy', 'disturbance', 'line', 'scenario', 'kernel', 'statistics'],
-  report: ['experiment', 'line', 'scenario', 'kernel', 'statistics'],
+  policy: ['line', 'scenario', 'kernel', 'statistics'],
+  experiment: ['policy', 'disturbance', 'line', 'scenario', 'kernel', 'statistics', 'standards'],
+  report: ['experiment', 'line', 'scenario', 'kernel', 'statistics', 'standards'],
   cli: ['report', 'experiment', 'line', 'scenario'],
 };
 /** These run in a browser page too, so they import nothing from Node. */
-const ANYWHERE = ['kernel', 'statistics', 'scenario', 'line', 'disturbance', 'policy'];
+const ANYWHERE = ['kernel', 'statistics', 'standards', 'scenario', 'line', 'disturbance', 'policy'];
 
 interface Import {
   readonly from: string;

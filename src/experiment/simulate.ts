@@ -1,6 +1,7 @@
 import { disturb } from '../disturbance/disturb.ts';
 import { buildLine } from '../line/build/build-line.ts';
 import { Controls } from '../line/controls.ts';
+import { COUNTS, type Count } from '../line/counts.ts';
 import type { Line } from '../line/line.ts';
 import { MEASURES, type MeasureKey } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
@@ -66,18 +67,7 @@ function outcome(
   to: Snapshot,
 ): Outcome {
   const between = (key: keyof Omit<Tally, 'advance' | 'copy' | 'inLine'>) => to.tally[key] - from.tally[key];
-  const counts = {
-    started: between('started'),
-    good: between('good'),
-    scrapped: between('scrapped'),
-    turnedAway: between('turnedAway'),
-    reworked: between('reworked'),
-    firstAttempts: between('firstAttempts'),
-    firstFits: between('firstFits'),
-    tight: between('tight'),
-    loose: between('loose'),
-    unread: between('unread'),
-  };
+  const counts = Object.fromEntries(COUNTS.map((key) => [key, between(key)])) as Record<Count, number>;
   const counted = {
     ...counts,
     // Who is turned away at the entrance is no part of the line.

@@ -6,7 +6,8 @@ import type { Line } from './line.ts';
 /** A reading as a policy sees it. */
 export interface Reading {
   readonly value: number;
-  readonly nominal: number;
+  /** What the feature should be. */
+  readonly aim: number;
   /** What the policy had added to the setting when the part was formed; null when its mark could not be read. */
   readonly adjustedThen: number | null;
 }
@@ -66,7 +67,7 @@ export class Controls implements Actor {
       gauge.readingListeners.push((of, value, row) => {
         if (of.spec.name !== feature) return;
         const adjustedThen = row === null ? null : this.#line.parts.get(row, remembered);
-        tell({ value, nominal: of.spec.nominal, adjustedThen });
+        tell({ value, aim: of.spec.aim, adjustedThen });
       });
     }
   }

@@ -23,7 +23,7 @@ export class Feature {
     this.reading = parts.column(Number.NaN);
     this.sheet = spec.sheetSd > 0 ? z('sheet') : null;
     this.lots = spec.lotSd > 0 && sheet ? sheet.variation(`feature ${spec.name}`, spec.lotSd, 0) : null;
-    this.designed = spec.mould === undefined ? spec.nominal : spec.mould * (1 - spec.shrinkage);
+    this.designed = spec.mould === undefined ? spec.aim : spec.mould * (1 - spec.shrinkage);
   }
 
   /** What all parts of a sheet have of this feature, mm: drawn once a sheet. `lot` is the sheet's. */
@@ -32,7 +32,7 @@ export class Feature {
     return sheet + (this.lots ? this.lots.ofLot(lot) : 0);
   }
 
-  /** The middle of the feature as designed: nominal, or the mould less the shrinkage, mm. */
+  /** The middle of the feature as designed: its aim, or the mould less the shrinkage, mm. */
   get base(): number {
     return this.designed;
   }

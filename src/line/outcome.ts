@@ -1,3 +1,4 @@
+import type { Count } from './counts.ts';
 import type { MeasureKey } from './measures.ts';
 import type { State } from './state.ts';
 
@@ -13,19 +14,7 @@ export interface Outcome {
   readonly stockOutShares: Readonly<Record<string, number>>;
   /** For each crew, the share of the counted time its members were moving or serving. */
   readonly crewBusyShares: Readonly<Record<string, number>>;
-  readonly counts: {
-    readonly started: number;
-    readonly good: number;
-    readonly scrapped: number;
-    /** Arrivals that found no room. */
-    readonly turnedAway: number;
-    readonly reworked: number;
-    readonly firstAttempts: number;
-    readonly firstFits: number;
-    readonly tight: number;
-    readonly loose: number;
-    readonly unread: number;
-  };
+  readonly counts: Readonly<Record<Count, number>>;
   /** Events that happened, warm-up included. */
   readonly events: number;
 }

@@ -1,6 +1,6 @@
 import { uniformBlocks } from '../kernel/distributions/uniform.ts';
 import type { Stream, Streams } from '../kernel/streams.ts';
-import type { ReaderSpec } from '../scenario/stations.ts';
+import type { ReaderSpec } from '../scenario/stations/reader.ts';
 import type { PartTable } from './part-table.ts';
 import type { Tally } from './tally.ts';
 

@@ -12,9 +12,9 @@ export const retune: Install<'retune'> = ({ setting, by, weight, deadband }, con
   const gain = controls.gain(by, setting);
   let offset = 0;
   let adjusted = 0;
-  controls.onReading(by, setting, ({ value, nominal, adjustedThen }) => {
+  controls.onReading(by, setting, ({ value, aim, adjustedThen }) => {
     if (adjustedThen === null) return;
-    offset = weight * (value - nominal - gain * adjustedThen) + (1 - weight) * offset;
+    offset = weight * (value - aim - gain * adjustedThen) + (1 - weight) * offset;
     if (Math.abs(offset + gain * adjusted) <= deadband) return;
     adjusted = -offset / gain;
     controls.adjust(setting, adjusted);

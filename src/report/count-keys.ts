@@ -1,19 +1,6 @@
-import type { Outcome } from '../line/outcome.ts';
+import { COUNTS, type Count } from '../line/counts.ts';
 
-type Count = keyof Outcome['counts'];
+const snake = (key: string) => key.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
 
-/** The key of each count in data files, in their order. */
-const KEYS: Readonly<Record<Count, string>> = {
-  started: 'started',
-  good: 'good',
-  scrapped: 'scrapped',
-  turnedAway: 'turned_away',
-  reworked: 'reworked',
-  firstAttempts: 'first_attempts',
-  firstFits: 'first_fits',
-  tight: 'tight',
-  loose: 'loose',
-  unread: 'unread',
-};
-
-export const COUNT_KEYS = Object.entries(KEYS) as readonly [Count, string][];
+/** Each count with its key in data files, in their order. */
+export const COUNT_KEYS: readonly (readonly [Count, string])[] = COUNTS.map((key) => [key, snake(key)]);

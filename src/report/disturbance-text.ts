@@ -2,15 +2,14 @@ import type { Law } from '../kernel/distributions/index.ts';
 import type { BreakdownSpec } from '../scenario/breakdowns.ts';
 import type { DisturbanceSpec } from '../scenario/disturbances.ts';
 import type { Scenario } from '../scenario/scenario.ts';
+import { unitsOf } from '../scenario/units.ts';
 import { durationText } from './duration.ts';
 import { lawText } from './law-text.ts';
-
-const UNITS = { temperature: '°C', pressure: 'kPa', time: 's', length: 'mm', share: '', rate: '/s' } as const;
 
 function what(it: DisturbanceSpec): string {
   switch (it.disturbs) {
     case 'setting': {
-      const by = `${it.by.value > 0 ? '+' : '\u2212'}${Math.abs(it.by.value)} ${UNITS[it.by.dimension]}`;
+      const by = `${it.by.value > 0 ? '+' : '\u2212'}${Math.abs(it.by.value)} ${unitsOf(it.by.dimension)[0]}`;
       return `setting "${it.setting}" off by ${by}${it.ramp ? `, building up over ${durationText(it.ramp)}` : ''}`;
     }
     case 'supplier':

@@ -1,6 +1,12 @@
 import { z } from 'zod';
 import { entry, length, name, named, positiveLength, ratio, share, spread } from './fields.ts';
 
+/** Between which sizes a feature is within its tolerance, mm. */
+interface Limits {
+  readonly lower: number;
+  readonly upper: number;
+}
+
 const feature = entry({
   nominal: length,
   tolerance: positiveLength.optional().describe('plus or minus, judged on readings'),
@@ -18,9 +24,17 @@ const feature = entry({
   'lot-sd': spread.default(0).describe('standard deviation of what parts from one sheet delivery share'),
   'sheet-sd': spread.default(0).describe('standard deviation of what parts from one sheet share'),
   'own-sd': spread.default(0).describe('standard deviation of what each part adds'),
-}).refine((given) => given.shrinkage === 0 || given.mould !== undefined, {
-  error: 'shrinkage needs "mould", the size it shrinks from',
-});
+})
+  .refine((given) => given.shrinkage === 0 || given.mould !== undefined, {
+    error: 'shrinkage needs "mould", the size it shrinks from',
+  })
+  .transform((given) => {
+    const { nominal, tolerance } = given;
+    const limits: Limits | null =
+      tolerance === undefined ? null : { lower: nominal - tolerance, upper: nominal + tolerance };
+    // What the part should have: what readings are compared with, and what rework and retuning bring it to.
+    return { ...given, limits, aim: nominal };
+  });
 
 /** A kind of part. */
 export const part = entry({ features: named(feature) });

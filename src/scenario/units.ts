@@ -9,6 +9,7 @@ const dimensions = {
   temperature: { units: { '°C': 1, C: 1, K: 1 }, example: '65 °C', called: 'a temperature' },
   pressure: { units: { kPa: 1, Pa: 0.001, bar: 100, mbar: 0.1 }, example: '80 kPa', called: 'a pressure' },
   share: { units: { '%': 0.01 }, example: '2 %', called: 'a share' },
+  force: { units: { N: 1, kN: 1000 }, example: '60 N', called: 'a force' },
   rate: {
     units: { '/s': 1, '/min': 1 / 60, '/h': 1 / 3600, '/d': 1 / 86400 },
     example: '12 /h',

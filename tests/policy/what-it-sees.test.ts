@@ -33,7 +33,7 @@ it('a reading that a policy is told of is what the gauge says, with its bias, an
   at.calendar.run(100);
   expect(seen.length).toBe(9);
   for (const [k, reading] of seen.entries()) {
-    expect(Object.keys(reading).sort()).toEqual(['adjustedThen', 'nominal', 'value']);
+    expect(Object.keys(reading).sort()).toEqual(['adjustedThen', 'aim', 'value']);
     // Bias 3, repeatability 0.2: six standard deviations leave room for no accident.
     expect(Math.abs(reading.value - truths[k]! - 3)).toBeLessThan(1.2);
     expect(reading.value).not.toBe(truths[k]! + 3);

@@ -189,7 +189,7 @@ export class Assemble implements Operation {
       for (const pair of pairs) {
         const reading = known ? parts.get(row, pair.feature.reading) : Number.NaN;
         // A part without a reading is taken to be as designed.
-        const size = Number.isNaN(reading) ? pair.feature.spec.nominal : reading;
+        const size = Number.isNaN(reading) ? pair.feature.spec.aim : reading;
         worst = Math.min(worst, margin(pair, clearance(pair, size, hand.mateRead[pair.mate]!)));
       }
       // Any part beyond the guard ranks above every part short of it, and the less beyond the higher.

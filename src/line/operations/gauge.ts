@@ -89,8 +89,8 @@ export class Gauge implements Operation {
     for (const { feature, bias, repeatability, luck, again } of this.on.gaugings) {
       const reading = parts.get(row, feature.truth) + bias + repeatability * parts.get(row, luck);
       parts.set(row, luck, again());
-      const { nominal, tolerance } = feature.spec;
-      if (tolerance !== undefined && Math.abs(reading - nominal) > tolerance) off = true;
+      const { limits } = feature.spec;
+      if (limits !== null && (reading < limits.lower || reading > limits.upper)) off = true;
       if (known) parts.set(row, feature.reading, reading);
       for (const listener of this.readingListeners) listener(feature, reading, known ? row : null);
     }

@@ -12,7 +12,7 @@ export interface Correction {
   readonly z: Sampler;
 }
 
-/** Brings features nearer to nominal and adds a variation of its own. Readings taken before no longer hold. */
+/** Brings features nearer to their aim and adds a variation of its own. Readings taken before no longer hold. */
 export class Rework extends Work {
   private readonly parts: PartTable;
   private readonly corrections: readonly Correction[];
@@ -26,9 +26,9 @@ export class Rework extends Work {
   finish(machine: Machine): void {
     const row = machine.load[0]!;
     for (const { feature, removes, ownSd, z } of this.corrections) {
-      const { nominal } = feature.spec;
-      const off = this.parts.get(row, feature.truth) - nominal;
-      this.parts.set(row, feature.truth, nominal + off * (1 - removes) + ownSd * z());
+      const { aim } = feature.spec;
+      const off = this.parts.get(row, feature.truth) - aim;
+      this.parts.set(row, feature.truth, aim + off * (1 - removes) + ownSd * z());
       this.parts.set(row, feature.reading, Number.NaN);
     }
   }

@@ -1,0 +1,20 @@
+import { samplerOf } from '../../../kernel/distributions/index.ts';
+import type { StationSpec } from '../../../scenario/stations.ts';
+import type { Source } from '../../operations/source.ts';
+import type { Plan } from '../plan.ts';
+
+/** What a source works on. */
+export function sourceParts(spec: StationSpec, takes: string, plan: Plan) {
+  const { calendar, parts, tally, streams, stocks } = plan.line;
+  const stock = stocks.get(takes)!;
+  stock.consumers.push(plan.station(spec.name));
+  const cycle = samplerOf(spec.cycle, streams.of(`station/${spec.name}/cycle`));
+  return { calendar, parts, tally, stock, cycle };
+}
+
+/** Lets the self-check know what a source takes and makes. */
+export function counted<Of extends Source>(source: Of, stock: string, { line }: Plan): Of {
+  line.takers.push({ stock, taken: () => source.taken });
+  line.starts.push(() => source.taken * source.perPiece);
+  return source;
+}
