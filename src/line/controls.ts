@@ -8,7 +8,10 @@ export interface Reading {
   readonly value: number;
   /** What the feature should be. */
   readonly aim: number;
-  /** What the policy had added to the setting when the part was formed; null when its mark could not be read. */
+  /**
+   * What the policy had added to the setting when the part was formed; null when its mark could not be read, or when the
+   * part was reworked since, so that the reading says what rework left and not what forming gave.
+   */
   readonly adjustedThen: number | null;
 }
 
@@ -62,11 +65,13 @@ export class Controls implements Actor {
 
   /** Tells of each reading of a feature, wherever it is gauged. */
   onReading(feature: string, setting: string, tell: (reading: Reading) => void): void {
+    const { parts, reworked } = this.#line;
     const { remembered } = this.#line.settings.get(setting)!;
     for (const gauge of this.#line.gauges.values()) {
       gauge.readingListeners.push((of, value, row) => {
         if (of.spec.name !== feature) return;
-        const adjustedThen = row === null ? null : this.#line.parts.get(row, remembered);
+        const tells = row !== null && parts.get(row, reworked) === 0;
+        const adjustedThen = tells ? parts.get(row, remembered) : null;
         tell({ value, aim: of.spec.aim, adjustedThen });
       });
     }

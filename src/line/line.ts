@@ -58,6 +58,8 @@ export class Line {
   /** Whether an arrival that finds no room is turned away anywhere. */
   turnsAway = false;
   readonly turnedAway = new Exit(this.calendar, this.parts, this.tally, 'turnedAway');
+  /** Column: 1 once the part was sent to a rework station. */
+  reworked!: number;
   /** Where rejects go that are sent to a place by its name: pass, scrap or a rework station; `next` is for pass. */
   rejectsTo!: (place: string, station: string) => Rejects;
 

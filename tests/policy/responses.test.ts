@@ -225,6 +225,27 @@ policies:
     const seen = readings(unread, 'retune', 300);
     expect(seen.at(-1)).toBeCloseTo(101, 10);
   });
+
+  it('learns nothing from trays that were reworked, whose readings say what the bench left', () => {
+    // Trays 1 and 2 are loaded before tray 1 is read: they are 1 mm off and go to the bench, which takes all of it away.
+    // If their second readings counted, the estimate would fall back to zero and later trays be off again.
+    const reworked = body(100, 0)
+      .replace('off-limits: pass', 'off-limits: bench')
+      .replace(
+        'disturbances:',
+        `  bench:
+    does: rework
+    buffer: unlimited
+    cycle: 2 s
+    limit: 1
+    corrects: { rim: { removes: 100 %, own-sd: 0 mm } }
+    to: gauging
+disturbances:`,
+      );
+    const offs = readings(reworked, 'retune', 400).map((reading) => reading - 100);
+    expect(offs.length).toBe(39 + 2);
+    expect(offs.filter((off) => Math.abs(off) > 1e-9).map((off) => Number(off.toFixed(9)))).toEqual([1, 1]);
+  });
 });
 
 describe('match', () => {

@@ -53,6 +53,7 @@ export function addRoutes(plan: Plan): void {
 
 function addRejects({ line, scenario, next }: Plan): void {
   const reworked = line.parts.column(0);
+  line.reworked = reworked;
   const benches = scenario.stations.filter(({ does }) => does === 'rework') as (SpecOf<'rework'> & {
     readonly name: string;
   })[];
