@@ -16,6 +16,8 @@ export interface BreakdownRules {
   /** Who repairs it. */
   readonly crew: Service;
   readonly priority: number;
+  /** Called when it is repaired. */
+  readonly onDone: (() => void) | null;
 }
 
 /** One way in which a machine breaks down, and is repaired as soon as one of the crew is there. */
@@ -73,6 +75,7 @@ export class Breakdown implements Actor, Client {
   happen(code: number): void {
     if (code === FAIL) return this.fail();
     this.renew();
+    this.rules.onDone?.();
     this.rules.crew.release(this);
     this.machine.resume();
   }

@@ -16,6 +16,8 @@ export interface TaskRules {
   readonly state: number;
   readonly crew: Service;
   readonly priority: number;
+  /** Called when it is done. */
+  readonly onDone: (() => void) | null;
 }
 
 /** A set-up, a tool change or planned maintenance: falls due again and again and waits for the end of the cycle. */
@@ -59,6 +61,7 @@ export class Task implements Actor, Client {
     // An idle machine does it at once; any other when it gets there.
     if (code === DUE) return this.#machine.wake();
     this.#renew();
+    this.#rules.onDone?.();
     this.#rules.crew.release(this);
     this.#machine.prepared();
   }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { entry, length, name, named, positiveLength, ratio, share, spread } from './fields.ts';
+import { wear } from './wear.ts';
 
 /** Between which sizes a feature is within its tolerance, mm. */
 interface Limits {
@@ -24,6 +25,9 @@ const feature = entry({
   'lot-sd': spread.default(0).describe('standard deviation of what parts from one sheet delivery share'),
   'sheet-sd': spread.default(0).describe('standard deviation of what parts from one sheet share'),
   'own-sd': spread.default(0).describe('standard deviation of what each part adds'),
+  wear: wear
+    .optional()
+    .describe('of a trimmed feature: how it changes as the tool of the trimming station wears'),
 })
   .refine((given) => given.shrinkage === 0 || given.mould !== undefined, {
     error: 'shrinkage needs "mould", the size it shrinks from',

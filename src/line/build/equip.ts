@@ -23,6 +23,13 @@ function drawsOf(spec: StationSpec, machine: Machine, plan: Plan) {
   return (purpose: string) => plan.line.streams.of(`station/${spec.name}${own}/${purpose}`);
 }
 
+/** Puts a new tool into the machine, where what is called `name` ends with one; else null. */
+function newTool(name: string, spec: StationSpec, machine: Machine, plan: Plan): (() => void) | null {
+  if (spec.does !== 'trim' || !spec.tool?.renewedBy.includes(name)) return null;
+  const tool = plan.tools.get(spec.name)![machine.slot]!;
+  return () => tool.renew();
+}
+
 function upkeepOf(spec: StationSpec, machine: Machine, plan: Plan): Upkeep | null {
   const draw = drawsOf(spec, machine, plan);
   const task = (state: number, kind: string) => (it: TaskSpec) => {
@@ -34,6 +41,7 @@ function upkeepOf(spec: StationSpec, machine: Machine, plan: Plan): Upkeep | nul
       state,
       crew: crewOf(it.crew, plan),
       priority: it.priority,
+      onDone: newTool(it.name, spec, machine, plan),
     });
   };
   const tasks = [
@@ -69,6 +77,7 @@ function addBreakdowns(spec: StationSpec, machine: Machine, plan: Plan): void {
       fate: FATES[it.cycle],
       crew: crewOf(it.crew, plan),
       priority: it.priority,
+      onDone: newTool(it.name, spec, machine, plan),
     };
     const place = plan.place(spec.name);
     const breakdown = new Breakdown(it.name, place, machine, plan.line.calendar, rules, () => wear.settle());

@@ -3,6 +3,7 @@ import { isSource, type StationSpec } from '../../scenario/stations.ts';
 import type { Line } from '../line.ts';
 import type { Place } from '../place.ts';
 import type { Station } from '../station.ts';
+import type { Tool } from '../tool.ts';
 
 /** What is needed while a line is built, and no longer. */
 export class Plan {
@@ -12,6 +13,8 @@ export class Plan {
   readonly marked: number;
   /** Where the parts of each station go on to. */
   readonly next = new Map<string, Place>();
+  /** The tools of each trimming station that has any, by machine. */
+  readonly tools = new Map<string, readonly Tool[]>();
 
   constructor(scenario: Scenario, line: Line) {
     this.scenario = scenario;

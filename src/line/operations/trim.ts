@@ -1,27 +1,56 @@
 import type { Feature } from '../features.ts';
 import type { Machine } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
+import type { Tool } from '../tool.ts';
 import type { VisitTime } from '../visit-time.ts';
 import { Work } from './work.ts';
 
-/** Cuts the features made here. A second visit finds nothing left to cut. */
+/** A feature whose edge wanders as the tool wears. */
+interface Worn {
+  readonly feature: Feature;
+  /** How far the edge moves with each cut, mm. */
+  readonly shift: number;
+  /** Column of the normal term that a part has for each cut the tool has made before, mm; null when it has none. */
+  readonly scatter: number | null;
+}
+
+/** What a trimming station cuts. */
+export interface Cutting {
+  readonly features: readonly Feature[];
+  readonly worn: readonly Worn[];
+  /** By machine; null where nothing depends on the tool. */
+  readonly tools: readonly Tool[] | null;
+}
+
+/** Cuts the features made here. A second visit finds nothing left to cut, and does not wear the tool. */
 export class Trim extends Work {
   private readonly parts: PartTable;
-  private readonly features: readonly Feature[];
+  private readonly on: Cutting;
   private readonly cut: number;
 
-  constructor(time: VisitTime, parts: PartTable, features: readonly Feature[]) {
+  constructor(time: VisitTime, parts: PartTable, on: Cutting) {
     super(time);
     this.parts = parts;
-    this.features = features;
+    this.on = on;
     this.cut = parts.column(0);
   }
 
   finish(machine: Machine): void {
     const row = machine.load[0]!;
-    if (this.parts.get(row, this.cut) === 1) return;
-    this.parts.set(row, this.cut, 1);
-    for (const { truth, base } of this.features)
-      this.parts.set(row, truth, this.parts.get(row, truth) + base);
+    const { parts } = this;
+    if (parts.get(row, this.cut) === 1) return;
+    parts.set(row, this.cut, 1);
+    for (const { truth, base } of this.on.features) parts.set(row, truth, parts.get(row, truth) + base);
+    if (this.on.tools !== null) this.wear(row, this.on.tools[machine.slot]!);
+  }
+
+  /** The edge stands where the cuts before this one have brought it. */
+  private wear(row: number, tool: Tool): void {
+    const { parts } = this;
+    for (const { feature, shift, scatter } of this.on.worn) {
+      const aCut = shift + (scatter === null ? 0 : parts.get(row, scatter));
+      parts.set(row, feature.truth, parts.get(row, feature.truth) + aCut * tool.cuts);
+    }
+    tool.cuts++;
   }
 }

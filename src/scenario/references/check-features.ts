@@ -10,6 +10,11 @@ export function checkFeatures(check: Checker): void {
       check.station([...path, 'made-at'], feature.madeAt, ['form', 'trim']);
       const maker = check.stations.get(feature.madeAt);
       if (!maker) continue;
+      if (maker.does !== 'trim' && feature.wear)
+        check.say(
+          [...path, 'wear'],
+          `only a trimmed feature changes as a tool wears; "${maker.name}" does ${maker.does}`,
+        );
       const gains = Object.entries(feature.gains ?? {});
       if (maker.does !== 'form') {
         if (feature.cavities !== undefined)

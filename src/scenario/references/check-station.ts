@@ -6,6 +6,7 @@ import { checkCalls } from './check-calls.ts';
 import { checkForming } from './check-forming.ts';
 import { checkGauging } from './check-gauging.ts';
 import { checkRework } from './check-rework.ts';
+import { checkTrimming } from './check-trimming.ts';
 import { checkWork } from './check-work.ts';
 import type { Checker } from './checker.ts';
 
@@ -24,6 +25,8 @@ export function checkStation(check: Checker, station: StationSpec): void {
       return checkWork(check, station, path);
     case 'form':
       return checkForming(check, station, path);
+    case 'trim':
+      return checkTrimming(check, station, path);
     case 'gauge':
       return checkGauging(check, station, path);
     case 'assemble':

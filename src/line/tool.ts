@@ -1,0 +1,10 @@
+/** The cutting tool of one machine. */
+export class Tool {
+  /** Parts it has cut since it was new. */
+  cuts = 0;
+
+  /** A new one is put in. */
+  renew(): void {
+    this.cuts = 0;
+  }
+}

@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { parseScenario } from '../../src/scenario/parse.ts';
+import { changed, expectRefused, refuses, SOUND } from './sample.ts';
+
+/** SOUND with a tool that wears and is renewed by a set-up, maintenance and the repair of a breakdown. */
+const WORN = changed(
+  '  trimming: { does: trim, buffer: 9, cycle: 5 s, to: marking }',
+  `  trimming:
+    does: trim
+    buffer: 9
+    cycle: 5 s
+    set-ups: { blade change: { cycles: 3000, takes: 6 min } }
+    maintenance: { overhaul: { every: 40 h, counted: clock, takes: 1 h } }
+    breakdowns: { chip: { every: 30 h, counted: working, repair: 20 min, cycle: resumes } }
+    tool:
+      renewed-by: [blade change, overhaul, chip]
+    to: marking`,
+  changed(
+    '        made-at: trimming',
+    '        made-at: trimming\n        wear: { per: 1000, shift: -0.02 mm, spread: 0.03 mm }',
+  ),
+);
+
+const wear = (text: string) =>
+  parseScenario(text, 'cell.yaml').parts[0]!.features.find(({ name }) => name === 'tab')!.wear;
+
+describe('the wear of a trimmed feature', () => {
+  it('is read with a shift of either sign, and both the shift and the spread may be left out', () => {
+    expect(wear(WORN)).toEqual({ per: 1000, shift: -0.02, spread: 0.03 });
+    expect(wear(changed('shift: -0.02 mm, spread: 0.03 mm', 'shift: 20 µm', WORN))).toEqual({
+      ...{ per: 1000, shift: 0.02, spread: 0 },
+    });
+    expect(wear(SOUND)).toBeUndefined();
+  });
+
+  refuses(
+    [
+      ['spread: 0.03 mm', 'spread: ¤-0.03 mm', '-0.03 mm is not allowed: a length here is not negative'],
+      ['per: 1000', 'per: ¤0', 'expected a whole number from 1 to'],
+      ['shift: -0.02 mm', 'shift: ¤-0.02 s', '"-0.02 s": expected a length with its unit'],
+      ['shift: -0.02 mm', '¤shfit: -0.02 mm', 'unknown key "shfit"; did you mean "shift"?'],
+    ],
+    WORN,
+  );
+
+  it('is refused for a feature that no tool trims', () => {
+    expectRefused(
+      changed(
+        '        made-at: forming',
+        '        made-at: forming\n        wear: ¤{ per: 10, shift: 1 mm }',
+        WORN,
+      ),
+      'only a trimmed feature changes as a tool wears; "forming" does form',
+    );
+  });
+});
+
+describe('a tool', () => {
+  refuses(
+    [
+      [
+        'renewed-by: [blade change, overhaul, chip]',
+        'renewed-by: [blade change, ¤overhall, ¤chop]',
+        '"overhall" is no set-up, maintenance or breakdown of "trimming"; did you mean "overhaul"?',
+        'did you mean "chip"?',
+      ],
+      ['renewed-by: [blade change, overhaul, chip]', 'renewed-by: ¤chip', 'expected a list of set-ups'],
+    ],
+    WORN,
+  );
+
+  it('is refused where nothing depends on it', () => {
+    expectRefused(
+      changed('    tool:', '    ¤tool:', changed(/wear: .*/.exec(WORN)![0], '', WORN)),
+      'nothing depends on this tool: give a feature that is made at "trimming" a "wear"',
+    );
+  });
+
+  it('is taken where a part with a problem of its own may depend on it', () => {
+    expectRefused(
+      changed('spread: 0.03 mm', 'spread: ¤0.03', WORN),
+      '0.03 has no unit; expected a length with its unit',
+    );
+  });
+});
