@@ -6,6 +6,7 @@ export const COUNTS = [
   /** Arrivals that found no room. */
   'turnedAway',
   'reworked',
+  'deburred',
   'firstAttempts',
   'firstFits',
   'tight',

@@ -9,7 +9,10 @@ export interface MeanCycle {
   readonly parts: number;
 }
 
-/** The mean cycle of a station, from its scenario alone. */
+/**
+ * The mean cycle of a station, from its scenario alone, at its best: how many parts a tool leaves with a burr that must
+ * be removed depends on when it is renewed, and is left out.
+ */
 export function meanCycle(spec: StationSpec, scenario: Scenario): MeanCycle {
   const cycle = meanOf(spec.cycle);
   const readable = scenario.stations.reduce(

@@ -6,6 +6,8 @@ export class Tally {
   /** Arrivals that found no room. */
   turnedAway = 0;
   reworked = 0;
+  /** Parts deburred by hand at a trimming station. */
+  deburred = 0;
   firstAttempts = 0;
   firstFits = 0;
   tight = 0;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { burr } from './burr.ts';
 import { entry, name } from './fields.ts';
 
 /** The cutting tool of each machine of a trimming station; its cuts count the parts it has trimmed. */
@@ -9,4 +10,5 @@ export const tool = entry({
     .describe(
       'the set-ups, maintenance and breakdowns of this station that end with a new tool; left out, it is never renewed',
     ),
+  burr: burr.optional(),
 });

@@ -8,6 +8,7 @@ const COUNTS = {
   scrapped: 1,
   turnedAway: 0,
   reworked: 0,
+  deburred: 0,
   firstAttempts: 9,
   firstFits: 8,
   tight: 1,

@@ -14,6 +14,7 @@ const WORN = changed(
     breakdowns: { chip: { every: 30 h, counted: working, repair: 20 min, cycle: resumes } }
     tool:
       renewed-by: [blade change, overhaul, chip]
+      burr: { first: 0.01 mm, per: 2000, grows: 0.06 mm, own-sd: 0.01 mm, most: 0.1 mm, deburring: 8 s }
     to: marking`,
   changed(
     '        made-at: trimming',
@@ -65,14 +66,28 @@ describe('a tool', () => {
         'did you mean "chip"?',
       ],
       ['renewed-by: [blade change, overhaul, chip]', 'renewed-by: ¤chip', 'expected a list of set-ups'],
+      ['own-sd: 0.01 mm, most', 'own-sd: ¤-0.01 mm, most', 'a length here is not negative'],
+      ['first: 0.01 mm', 'first: ¤-0.01 mm', 'a length here is not negative'],
+      ['grows: 0.06 mm', 'grows: ¤-0.06 mm', 'a length here is not negative'],
+      ['most: 0.1 mm', 'most: ¤0 mm', '0 mm is not allowed: a length here is above zero'],
+      ['deburring: 8 s', 'deburring: ¤8 mm', '"8 mm": expected a time with its unit'],
+      ['per: 2000', 'per: ¤0.5', 'expected a whole number from 1'],
     ],
     WORN,
   );
 
+  it('may wear features, leave a burr, or both', () => {
+    for (const key of ['wear', 'burr'])
+      parseScenario(changed(new RegExp(`${key}: .*`).exec(WORN)![0], '', WORN), 'cell.yaml');
+  });
+
   it('is refused where nothing depends on it', () => {
     expectRefused(
-      changed('    tool:', '    ¤tool:', changed(/wear: .*/.exec(WORN)![0], '', WORN)),
-      'nothing depends on this tool: give a feature that is made at "trimming" a "wear"',
+      changed(/wear: .*/.exec(WORN)![0], '', changed(/burr: .*/.exec(WORN)![0], '', WORN)).replace(
+        '    tool:',
+        '    ¤tool:',
+      ),
+      'nothing depends on this tool: give it a "burr" or a feature that is made at "trimming" a "wear"',
     );
   });
 

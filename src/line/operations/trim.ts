@@ -1,6 +1,8 @@
+import type { Burr } from '../burr.ts';
 import type { Feature } from '../features.ts';
 import type { Machine } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
+import type { Tally } from '../tally.ts';
 import type { Tool } from '../tool.ts';
 import type { VisitTime } from '../visit-time.ts';
 import { Work } from './work.ts';
@@ -20,6 +22,8 @@ export interface Cutting {
   readonly worn: readonly Worn[];
   /** By machine; null where nothing depends on the tool. */
   readonly tools: readonly Tool[] | null;
+  readonly burr: Burr | null;
+  readonly tally: Tally;
 }
 
 /** Cuts the features made here. A second visit finds nothing left to cut, and does not wear the tool. */
@@ -35,6 +39,12 @@ export class Trim extends Work {
     this.cut = parts.column(0);
   }
 
+  override begin(machine: Machine): boolean {
+    if (!super.begin(machine)) return false;
+    if (this.on.burr !== null) this.deburr(machine, this.on.burr);
+    return true;
+  }
+
   finish(machine: Machine): void {
     const row = machine.load[0]!;
     const { parts } = this;
@@ -42,6 +52,14 @@ export class Trim extends Work {
     parts.set(row, this.cut, 1);
     for (const { truth, base } of this.on.features) parts.set(row, truth, parts.get(row, truth) + base);
     if (this.on.tools !== null) this.wear(row, this.on.tools[machine.slot]!);
+  }
+
+  /** Judged by the tool that begins the cut: one that is replaced in the middle of it has left its burr already. */
+  private deburr(machine: Machine, burr: Burr): void {
+    const row = machine.load[0]!;
+    const tool = this.on.tools![machine.slot]!;
+    tool.deburrs = this.parts.get(row, this.cut) === 0 && burr.isTooHigh(row, tool.cuts);
+    if (tool.deburrs) machine.cycle += burr.deburring;
   }
 
   /** The edge stands where the cuts before this one have brought it. */
@@ -52,5 +70,6 @@ export class Trim extends Work {
       parts.set(row, feature.truth, parts.get(row, feature.truth) + aCut * tool.cuts);
     }
     tool.cuts++;
+    if (tool.deburrs) this.on.tally.deburred++;
   }
 }

@@ -4,8 +4,8 @@ import type { Checker } from './checker.ts';
 
 type Trimming = SpecOf<'trim'> & { readonly name: string };
 
-/** Whether anything at the station depends on the tool. A part with problems of its own may. */
-function dependsOnTool(check: Checker, { name }: Trimming): boolean {
+/** Whether a feature made at the station wears. One of a part with problems of its own may. */
+function wearsFeatures(check: Checker, { name }: Trimming): boolean {
   const parts = check.raw.parts ?? [];
   if (parts.length < check.names.parts.length) return true;
   return parts.some(({ features }) => features.some(({ madeAt, wear }) => wear && madeAt === name));
@@ -23,9 +23,9 @@ export function checkTrimming(check: Checker, station: Trimming, path: Path): vo
       known,
       `set-up, maintenance or breakdown of "${name}"`,
     );
-  if (!dependsOnTool(check, station))
+  if (!tool.burr && !wearsFeatures(check, station))
     check.say(
       [...path, 'tool'],
-      `nothing depends on this tool: give a feature that is made at "${name}" a "wear", or take the tool out`,
+      `nothing depends on this tool: give it a "burr" or a feature that is made at "${name}" a "wear", or take it out`,
     );
 }
