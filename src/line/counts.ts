@@ -7,6 +7,8 @@ export const COUNTS = [
   'turnedAway',
   'reworked',
   'deburred',
+  /** Parts scrapped by a rework station that could not bring them in. */
+  'hopeless',
   'firstAttempts',
   'firstFits',
   'tight',

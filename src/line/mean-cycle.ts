@@ -11,7 +11,7 @@ export interface MeanCycle {
 
 /**
  * The mean cycle of a station, from its scenario alone, at its best: how many parts a tool leaves with a burr that must
- * be removed depends on when it is renewed, and is left out.
+ * be removed depends on when it is renewed, how long rework takes on what it is sent; neither is counted.
  */
 export function meanCycle(spec: StationSpec, scenario: Scenario): MeanCycle {
   const cycle = meanOf(spec.cycle);

@@ -8,6 +8,8 @@ export class Tally {
   reworked = 0;
   /** Parts deburred by hand at a trimming station. */
   deburred = 0;
+  /** Parts that a rework station could not bring in and scrapped. */
+  hopeless = 0;
   firstAttempts = 0;
   firstFits = 0;
   tight = 0;

@@ -9,6 +9,7 @@ const COUNTS = {
   turnedAway: 0,
   reworked: 0,
   deburred: 0,
+  hopeless: 0,
   firstAttempts: 9,
   firstFits: 8,
   tight: 1,

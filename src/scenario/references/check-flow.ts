@@ -77,7 +77,7 @@ function checkWayOut(check: Checker): boolean {
 }
 
 /** Where parts of a station may go at once, by any way that it or a policy may send them. */
-function anyWays({ raw, stations }: Checker): (name: string) => string[] {
+export function anyWays({ raw, stations }: Checker): (name: string) => string[] {
   const sent = raw.policies.flatMap(({ responses }) =>
     responses.flatMap((response): [string, string][] => {
       if (response.do === 'rework') return [[response.at, response.bench]];

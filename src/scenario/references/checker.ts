@@ -62,6 +62,11 @@ export class Checker {
     return this.raw.stock.find((stock) => stock.name === name);
   }
 
+  /** The feature of that name, unless it is unknown or its part has problems of its own. */
+  feature(name: string) {
+    return this.raw.parts?.flatMap(({ features }) => features).find((feature) => feature.name === name);
+  }
+
   say(path: Path, message: string): void {
     this.found.push({ path, message });
   }

@@ -6,6 +6,7 @@ import { checkDisturbance } from './check-disturbance.ts';
 import { checkFeatures } from './check-features.ts';
 import { checkFlow } from './check-flow.ts';
 import { checkResponse } from './check-response.ts';
+import { checkCorrections } from './check-rework.ts';
 import { checkPriorities, checkRoutes } from './check-routes.ts';
 import { checkStation } from './check-station.ts';
 import { Checker, type Names, type Raw } from './checker.ts';
@@ -40,6 +41,7 @@ export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding
   // With a wrong name on the way, neither the flow nor the use of things is what it was meant to be.
   if (whole && check.found.length === 0) {
     checkFlow(check);
+    checkCorrections(check);
     checkPriorities(check);
     checkCirculation(check);
     checkCrewUse(check);
