@@ -10,8 +10,8 @@ export interface MeanCycle {
 }
 
 /**
- * The mean cycle of a station, from its scenario alone, at its best: how many parts a tool leaves with a burr that must
- * be removed depends on when it is renewed, how long rework takes on what it is sent; neither is counted.
+ * The mean cycle of a station at its best, from its scenario alone. How many parts a tool leaves with a burr to remove
+ * depends on when it is renewed, and how long corrections take depends on what is sent to rework: neither is counted.
  */
 export function meanCycle(spec: StationSpec, scenario: Scenario): MeanCycle {
   const cycle = meanOf(spec.cycle);

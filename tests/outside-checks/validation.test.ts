@@ -44,7 +44,7 @@ describe('reports/validation.md', () => {
   it('covers what it set out to cover', () => {
     const numbered = (letter: string, from: number, to: number) =>
       Array.from({ length: to - from + 1 }, (_, i) => `${letter}${String(from + i).padStart(2, '0')}`);
-    const covered = new Set(cases.map(({ id }) => id.slice(0, 3)));
+    const covered = new Set(cases.map(({ id }) => id.slice(0, 3)).filter((id) => /^[LQ]/.test(id)));
     expect([...covered].sort()).toEqual([
       ...numbered('L', 1, 17),
       ...numbered('L', 20, 24),

@@ -6,6 +6,7 @@ import { NETWORKS } from './networks.ts';
 import { OTHERS } from './others.ts';
 import { QUEUES } from './queues.ts';
 import { REPAIRERS } from './repairers.ts';
+import { TRIMMING } from './trimming.ts';
 
 interface Group {
   readonly title: string;
@@ -20,5 +21,6 @@ export const GROUPS: readonly Group[] = [
   { title: 'Closed lines', cases: CLOSED_LINES },
   { title: 'Lines of stations that do not fail', cases: EXPONENTIAL_LINES },
   { title: 'Lines of stations that fail', cases: FAILING_LINES },
+  { title: 'Trimming and rework', cases: TRIMMING },
   { title: 'Others', cases: OTHERS },
 ];

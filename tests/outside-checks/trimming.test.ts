@@ -1,0 +1,4 @@
+import { TRIMMING } from './cases/trimming.ts';
+import { checkCases } from './check-cases.ts';
+
+checkCases('trimming and rework', TRIMMING);
