@@ -85,6 +85,8 @@ function seen(scenario: Scenario, outcome: Outcome): string[] {
     ...(counts.good > 10 ? ['good'] : []),
     ...(counts.reworked > 0 ? ['rework'] : []),
     ...(counts.scrapped > 0 ? ['scrap'] : []),
+    ...(counts.deburred > 0 ? ['deburring'] : []),
+    ...(counts.hopeless > 0 ? ['hopeless rework'] : []),
     ...(counts.turnedAway > 0 ? ['turned away'] : []),
     ...(Object.values(outcome.stockOutShares).some((share) => share > 0.05) ? ['out of stock'] : []),
     ...of('blocked', ({ name }) => shares(name).blocked > 0.05),
@@ -173,6 +175,7 @@ describe('any line whatever', { timeout: 120_000 }, () => {
 
 /** What must have been seen to happen in one of 60 lines at the least. */
 const EXPECTED = [
+  ...['deburring', 'hopeless rework'],
   ...['good', 'rework', 'scrap', 'turned away', 'out of stock', 'blocked', 'awaiting technician'],
   ...['awaiting handling', 'off shift', 'shift finishes', 'shift resumes', 'shift restarts', 'shift scraps'],
   ...[

@@ -294,8 +294,15 @@ function scenarioOf(it: Asked) {
     const batch =
       does === 'work' && (places === 'unlimited' || Number(places) >= station.batch) ? station.batch : 1;
     mostBatched = Math.max(mostBatched, batch);
+    const equipped = given(name, station.equipment, callers, calendar);
     const kinds: Record<string, object> = {
       work: { batch },
+      trim: {
+        tool: {
+          'renewed-by': Object.keys(equipped['set-ups'] ?? {}),
+          burr: { per: 10, grows: '0.1 mm', 'own-sd': '0.1 mm', most: '0.1 mm', deburring: '2 s' },
+        },
+      },
       mark: { 'takes-hold': '90 %' },
       gauge: {
         ...{ every, measures: { rim: { bias: '0.1 mm', repeatability: '0.5 mm' } } },
@@ -307,12 +314,14 @@ function scenarioOf(it: Asked) {
       },
     };
     stations[name] = {
-      ...{ does, buffer, cycle, ...given(name, station.equipment, callers, calendar), ...kinds[does] },
+      ...{ does, buffer, cycle, ...equipped, ...kinds[does] },
       to: passesTo(i + 1, station.route, rest, demand !== undefined),
     };
   });
   if (feeder !== undefined) {
     const { limit, cycle, equipment } = it.bench;
+    // Some benches look first.
+    const reach = limit > 1 && { most: '1.5 mm', only: 'down', takes: '5 s/mm' };
     stations.bench = {
       ...{
         does: 'rework',
@@ -321,7 +330,7 @@ function scenarioOf(it: Asked) {
         ...given('bench', equipment, callers, calendar),
         limit,
       },
-      ...{ corrects: { rim: { removes: '50 %', 'own-sd': '0.1 mm' } }, to: feeder },
+      ...{ corrects: { rim: { removes: '50 %', 'own-sd': '0.1 mm', ...reach } }, to: feeder },
     };
   }
   const names = Object.keys(stations);
