@@ -28,7 +28,7 @@ function supplier(spec: Of<'supplier'>, line: Line): Effect {
 
 function marks(spec: Of<'marks'>, line: Line): Effect {
   const { impaired } = line.marks.get(spec.station)!;
-  const it = { chance: spec.takesHold };
+  const it = { chance: spec.takesHold ?? null, grades: spec.grades ?? null };
   return { curedAt: spec.station, begin: () => impaired.add(it), end: () => impaired.delete(it) };
 }
 

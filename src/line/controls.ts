@@ -9,7 +9,7 @@ export interface Reading {
   /** What the feature should be. */
   readonly aim: number;
   /**
-   * What the policy had added to the setting when the part was formed; null when its mark could not be read, or when the
+   * What the policy had added to the setting when the part was formed; null when its mark does not tell, or when the
    * part was reworked since, so that the reading says what rework left and not what forming gave.
    */
   readonly adjustedThen: number | null;
@@ -70,9 +70,8 @@ export class Controls implements Actor {
     for (const gauge of this.#line.gauges.values()) {
       gauge.readingListeners.push((of, value, row) => {
         if (of.spec.name !== feature) return;
-        const tells = row !== null && parts.get(row, reworked) === 0;
-        const adjustedThen = tells ? parts.get(row, remembered) : null;
-        tell({ value, aim: of.spec.aim, adjustedThen });
+        const then = row === null || parts.get(row, reworked) === 1 ? Number.NaN : parts.get(row, remembered);
+        tell({ value, aim: of.spec.aim, adjustedThen: Number.isNaN(then) ? null : then });
       });
     }
   }

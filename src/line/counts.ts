@@ -14,6 +14,8 @@ export const COUNTS = [
   'tight',
   'loose',
   'unread',
+  /** Parts sent to be marked anew, each time. */
+  'reMarked',
 ] as const;
 
 export type Count = (typeof COUNTS)[number];

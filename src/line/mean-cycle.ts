@@ -1,6 +1,7 @@
 import { meanOf } from '../kernel/distributions/index.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { StationSpec } from '../scenario/stations.ts';
+import { markersOf, readShare } from './read-share.ts';
 
 /** One cycle of a machine in its mean times, s, and the parts that it passes on. */
 export interface MeanCycle {
@@ -15,13 +16,11 @@ export interface MeanCycle {
  */
 export function meanCycle(spec: StationSpec, scenario: Scenario): MeanCycle {
   const cycle = meanOf(spec.cycle);
-  const readable = scenario.stations.reduce(
-    (share, at) => (at.does === 'mark' ? share * at.takesHold : share),
-    1,
-  );
-  const byHand = (at: typeof spec) => {
-    if (!('reader' in at) || !at.reader || typeof at.reader.unread !== 'object') return 0;
-    return at.reader.unread.byHand * (1 - readable * at.reader.reads);
+  // A part that is marked anew comes again, and is worked on then.
+  const reading = () => {
+    if (!('reader' in spec) || !spec.reader) return 0;
+    const { read, tries } = readShare(markersOf(scenario), spec.reader);
+    return (tries - 1) * spec.reader.retry + (1 - read) * (spec.reader.unread.byHand ?? 0);
   };
   const handled = (spec.handling?.load ?? 0) + (spec.handling?.unload ?? 0);
   switch (spec.does) {
@@ -31,10 +30,10 @@ export function meanCycle(spec: StationSpec, scenario: Scenario): MeanCycle {
       return { worked, handled, parts: spec.perSheet };
     }
     case 'gauge':
-      return { worked: (cycle + byHand(spec)) / spec.speed / spec.every, handled, parts: 1 };
+      return { worked: (cycle + reading()) / spec.speed / spec.every, handled, parts: 1 };
     case 'work':
       return { worked: cycle / spec.speed, handled, parts: spec.batch };
     default:
-      return { worked: (cycle + byHand(spec)) / spec.speed, handled, parts: 1 };
+      return { worked: (cycle + reading()) / spec.speed, handled, parts: 1 };
   }
 }

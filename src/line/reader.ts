@@ -1,47 +1,94 @@
-import { uniformBlocks } from '../kernel/distributions/uniform.ts';
-import type { Stream, Streams } from '../kernel/streams.ts';
+import type { Stream } from '../kernel/streams.ts';
 import type { ReaderSpec } from '../scenario/stations/reader.ts';
 import type { PartTable } from './part-table.ts';
+import type { Place } from './place.ts';
 import type { Tally } from './tally.ts';
 
-/** Reads marks in front of a station. A mark that did not take is never read. */
+export interface ReaderParts {
+  readonly parts: PartTable;
+  readonly tally: Tally;
+  /** Column of the part's luck at its first visit, and draws for later ones. */
+  readonly luck: number;
+  readonly again: Stream;
+  /** Column: 1 when the part's mark took. */
+  readonly marked: number;
+  /** Column of the mark's grade, as its place in `GRADES`; null where all are alike. */
+  readonly grade: number | null;
+  /** Where parts are marked anew, and the column that counts how often this reader sent them; null where none are. */
+  readonly reMark: { readonly place: Place; readonly sent: number } | null;
+}
+
+/** By number of attempts from one on, the chance that a mark is read within so many, each of chance `one`. */
+function within(one: number, tries: number): number[] {
+  const chances = [one];
+  while (chances.length < tries) chances.push(chances.at(-1)! + (1 - chances.at(-1)!) * one);
+  return chances;
+}
+
+/**
+ * Reads marks in front of a station. A mark that did not take is never read. One number a visit decides which attempt
+ * is the first that reads, so that what is known beforehand is what happens.
+ */
 export class Reader {
   readonly spec: ReaderSpec;
-  /** Told of every attempt to read: whether it failed. */
+  /** Told of every visit: whether all attempts to read failed. */
   readonly listeners: ((unread: boolean) => void)[] = [];
-  private readonly parts: PartTable;
-  private readonly tally: Tally;
-  private readonly luck: number;
-  private readonly again: Stream;
-  private readonly marked: number;
+  /** Of the part read last: the time that further attempts and finding out by hand add, s. */
+  seconds = 0;
+  /** Of the part read last: where it goes instead of being worked on; null when it stays. */
+  sent: Place | null = null;
+  private readonly on: ReaderParts;
+  /** By grade, the chances of `within`. */
+  private readonly chances: readonly (readonly number[])[];
+  /** Those of a mark that did not take. */
+  private readonly none: readonly number[];
 
-  constructor(
-    spec: ReaderSpec,
-    station: string,
-    parts: PartTable,
-    streams: Streams,
-    marked: number,
-    tally: Tally,
-  ) {
+  constructor(spec: ReaderSpec, on: ReaderParts) {
     this.spec = spec;
-    this.parts = parts;
-    this.tally = tally;
-    this.luck = parts.luck(uniformBlocks(streams.of(`station/${station}/reader`)));
-    this.again = streams.of(`station/${station}/reader/again`);
-    this.marked = marked;
+    this.on = on;
+    this.chances = spec.chances.map((one) => within(one, spec.tries));
+    this.none = within(0, spec.tries);
   }
 
   /** Whether the mark of this waiting part would be read here; changes nothing. */
   canRead(row: number): boolean {
-    return this.parts.get(row, this.marked) === 1 && this.parts.get(row, this.luck) < this.spec.reads;
+    return this.on.parts.get(row, this.on.luck) < this.chancesOf(row)[this.spec.tries - 1]!;
   }
 
-  /** Tries to read the mark of the part that is being loaded. */
+  /** Tries to read the mark of the part that is being loaded; says whether it is known then, be it by hand. */
   read(row: number): boolean {
-    const read = this.canRead(row);
-    this.parts.set(row, this.luck, this.again());
-    if (!read) this.tally.unread++;
+    const { parts, luck, again } = this.on;
+    const { tries, retry, unread } = this.spec;
+    const chances = this.chancesOf(row);
+    const drawn = parts.get(row, luck);
+    parts.set(row, luck, again());
+    let failed = 0;
+    while (failed < tries && drawn >= chances[failed]!) failed++;
+    const read = failed < tries;
+    this.seconds = (read ? failed : tries - 1) * retry;
+    this.sent = null;
+    if (!read) this.unread(row);
     for (const listener of this.listeners) listener(!read);
-    return read;
+    return read || unread.byHand !== null;
+  }
+
+  private chancesOf(row: number): readonly number[] {
+    const { parts, marked, grade } = this.on;
+    if (parts.get(row, marked) !== 1) return this.none;
+    return this.chances[grade === null ? 0 : parts.get(row, grade)]!;
+  }
+
+  /** All attempts failed. */
+  private unread(row: number): void {
+    const { parts, tally, reMark } = this.on;
+    const { unread } = this.spec;
+    tally.unread++;
+    if (unread.byHand !== null) this.seconds += unread.byHand;
+    if (reMark === null) return;
+    const before = parts.get(row, reMark.sent);
+    if (before >= unread.reMark!.limit) return;
+    parts.set(row, reMark.sent, before + 1);
+    tally.reMarked++;
+    this.sent = reMark.place;
   }
 }

@@ -15,6 +15,8 @@ export class Tally {
   tight = 0;
   loose = 0;
   unread = 0;
+  /** Parts sent to be marked anew, each time. */
+  reMarked = 0;
   /** Sum over good parts of the time from start to leaving, s. */
   leadSeconds = 0;
   /** The same over all parts that left. */

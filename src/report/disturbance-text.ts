@@ -3,8 +3,20 @@ import type { BreakdownSpec } from '../scenario/breakdowns.ts';
 import type { DisturbanceSpec } from '../scenario/disturbances.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { unitsOf } from '../scenario/units.ts';
+import { GRADES } from '../standards/mark-grade.ts';
 import { durationText } from './duration.ts';
 import { lawText } from './law-text.ts';
+
+const share = (of: number): string => `${Number((of * 100).toPrecision(3))} %`;
+
+function marksText({ station, takesHold, grades }: Extract<DisturbanceSpec, { disturbs: 'marks' }>): string {
+  const some = (grades ?? []).flatMap((of, i) => (of > 0 ? [`${share(of)} ${GRADES[i]}`] : []));
+  const told = [
+    ...(takesHold === undefined ? [] : [`only ${share(takesHold)} of marks take at "${station}"`]),
+    ...(some.length === 0 ? [] : [`marks at "${station}" are of grade ${some.join(', ')}`]),
+  ];
+  return told.join(' and ');
+}
 
 function what(it: DisturbanceSpec): string {
   switch (it.disturbs) {
@@ -15,7 +27,7 @@ function what(it: DisturbanceSpec): string {
     case 'supplier':
       return `no deliveries of "${it.stock}"`;
     case 'marks':
-      return `only ${Number((it.takesHold * 100).toPrecision(3))} % of marks take at "${it.station}"`;
+      return marksText(it);
     case 'station':
       return `"${it.station}" stands still`;
   }

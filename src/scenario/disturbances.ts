@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { entry, kinds, measured, name, positiveDuration, share, word } from './fields.ts';
+import { gradeShares } from './grades.ts';
 import { time } from './laws.ts';
 
 const when = {
@@ -16,7 +17,17 @@ const setting = entry({
   ...when,
 });
 const supplier = entry({ disturbs: z.literal('supplier'), stock: name, ...when });
-const marks = entry({ disturbs: z.literal('marks'), station: name, 'takes-hold': share, ...when });
+const marks = entry({
+  disturbs: z.literal('marks'),
+  station: name,
+  'takes-hold': share.optional().describe('chance that a mark can be read at all, while it lasts'),
+  grades: gradeShares
+    .optional()
+    .describe('shares of the grades A to F among marks that took, while it lasts'),
+  ...when,
+}).refine(({ takesHold, grades }) => takesHold !== undefined || grades !== undefined, {
+  error: '"takes-hold" is missing: expected a share with its unit (%), such as 2 %, or "grades"',
+});
 const stoppage = entry({
   disturbs: z.literal('station'),
   station: name,

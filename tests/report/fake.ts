@@ -15,6 +15,7 @@ const COUNTS = {
   tight: 1,
   loose: 0,
   unread: 0,
+  reMarked: 0,
 };
 
 /** The share of each state, those not given being 0. */

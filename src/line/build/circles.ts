@@ -1,3 +1,4 @@
+import { reMarkOf } from '../../scenario/re-mark.ts';
 import { routesOf } from '../../scenario/routes.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import type { StationSpec } from '../../scenario/stations.ts';
@@ -8,7 +9,8 @@ export function waysAfter(stations: readonly StationSpec[]): ReadonlyMap<string,
   return new Map(
     stations.map((spec) => {
       const rejects = spec.does === 'gauge' || spec.does === 'assemble' ? benches : [];
-      return [spec.name, [...routesOf(spec), ...rejects]];
+      const reMarked = reMarkOf(spec)?.station;
+      return [spec.name, [...routesOf(spec), ...rejects, ...(reMarked === undefined ? [] : [reMarked])]];
     }),
   );
 }

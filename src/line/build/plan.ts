@@ -9,8 +9,10 @@ import type { Tool } from '../tool.ts';
 export class Plan {
   readonly scenario: Scenario;
   readonly line: Line;
-  /** Column: 1 when the part's mark can be read. Without a marking station every part counts as marked. */
+  /** Column: 1 when the part's mark took. Without a marking station every part counts as marked. */
   readonly marked: number;
+  /** Column of the mark's grade, as its place in `GRADES`; null where all are alike. */
+  readonly grade: number | null;
   /** Where the parts of each station go on to. */
   readonly next = new Map<string, Place>();
   /** The tools of each trimming station that has any, by machine. */
@@ -20,6 +22,10 @@ export class Plan {
     this.scenario = scenario;
     this.line = line;
     this.marked = line.parts.column(scenario.stations.some(({ does }) => does === 'mark') ? 0 : 1);
+    const graded = scenario.stations.some(
+      (spec) => spec.does === 'mark' && (spec.grades !== undefined || spec.quality !== undefined),
+    );
+    this.grade = graded ? line.parts.column(0) : null;
   }
 
   station(name: string): Station {

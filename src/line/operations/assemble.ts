@@ -35,7 +35,7 @@ export interface AssembleParts {
   readonly pairs: readonly Pair[];
   readonly mateTries: number;
   readonly scrapWithoutMates: boolean;
-  /** Column: 1 when the part's mark can be read. */
+  /** Column: 1 when the part's mark took. */
   readonly marked: number;
 }
 
@@ -99,12 +99,13 @@ export class Assemble implements Operation {
     if (!hand.full) this.takeMates(hand);
     const row = this.matching ? inbox.take(this.bestOf(inbox, hand)) : inbox.shift();
     machine.load[0] = row;
-    machine.cycle = time.of(row) + (this.matching?.takes ?? 0);
-    if (reader && !reader.read(row)) {
-      const { unread } = reader.spec;
-      if (typeof unread === 'object') machine.cycle += unread.byHand;
-      else if (unread === 'scrap') hand.destined = scrap;
-    }
+    const known = reader?.read(row) ?? true;
+    const choosing = this.matching?.takes ?? 0;
+    const reading = reader?.seconds ?? 0;
+    hand.destined = reader?.sent ?? null;
+    const assembling = hand.destined === null ? time.of(row) : 0;
+    machine.cycle = assembling + choosing + reading;
+    if (!known && hand.destined === null && reader!.spec.unread.scraps) hand.destined = scrap;
     return true;
   }
 

@@ -26,7 +26,7 @@ export interface GaugeParts {
   readonly scrap: Place;
   readonly parts: PartTable;
   readonly reader: Reader | null;
-  /** Column: 1 when the part's mark can be read. */
+  /** Column: 1 when the part's mark took. */
   readonly marked: number;
   readonly gaugings: readonly Gauging[];
 }
@@ -44,6 +44,8 @@ export class Gauge implements Operation {
   /** By machine: whether the part on it is gauged, and whether it is known which part it is. */
   private readonly gauged: boolean[] = [];
   private readonly known: boolean[] = [];
+  /** By machine: where the part on it goes that is not gauged; null for on. */
+  private readonly sent: (Place | null)[] = [];
 
   constructor(on: GaugeParts, every: number, rejects: Rejects) {
     this.on = on;
@@ -64,23 +66,29 @@ export class Gauge implements Operation {
     machine.loaded = 1;
     const gauged = ++this.arrived % this.every === 0;
     this.gauged[machine.slot] = gauged;
+    this.sent[machine.slot] = null;
     machine.cycle = 0;
-    if (!gauged) return true;
-    machine.cycle = this.on.time.of(row);
-    const { parts, marked } = this.on;
-    let known = this.reader ? this.reader.read(row) : parts.get(row, marked) === 1;
-    const unread = this.reader?.spec.unread;
-    if (!known && typeof unread === 'object') {
-      machine.cycle += unread.byHand;
-      known = true;
-    }
-    this.known[machine.slot] = known;
+    if (gauged) this.load(machine, row);
     return true;
+  }
+
+  /** Finds out which part it is; then it is gauged, unless it is sent to be marked anew. */
+  private load(machine: Machine, row: number): void {
+    const { parts, marked, time } = this.on;
+    const { reader } = this;
+    const { slot } = machine;
+    this.known[slot] = reader ? reader.read(row) : parts.get(row, marked) === 1;
+    machine.cycle = reader?.seconds ?? 0;
+    this.sent[slot] = reader?.sent ?? null;
+    if (this.sent[slot] === null) machine.cycle += time.of(row);
+    else this.gauged[slot] = false;
   }
 
   finish(machine: Machine): void {
     const { slot, load } = machine;
-    machine.outlets[0] = this.gauged[slot] ? this.judge(load[0]!, this.known[slot]!) : this.on.next;
+    machine.outlets[0] = this.gauged[slot]
+      ? this.judge(load[0]!, this.known[slot]!)
+      : (this.sent[slot] ?? this.on.next);
   }
 
   private judge(row: number, known: boolean): Place {
@@ -95,7 +103,7 @@ export class Gauge implements Operation {
       for (const listener of this.readingListeners) listener(feature, reading, known ? row : null);
     }
     for (const listener of this.judgementListeners) listener(off);
-    if (!known && this.reader?.spec.unread === 'scrap') return this.on.scrap;
+    if (!known && this.reader?.spec.unread.scraps) return this.on.scrap;
     return off ? this.rejects(row) : this.on.next;
   }
 }

@@ -1,4 +1,6 @@
+import type { Sampler } from '../../kernel/distributions/distribution.ts';
 import type { Stream } from '../../kernel/streams.ts';
+import type { ByGrade } from '../../scenario/grades.ts';
 import type { Machine } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
 import type { VisitTime } from '../visit-time.ts';
@@ -8,31 +10,95 @@ import { Work } from './work.ts';
 export interface MarkColumns {
   readonly luck: number;
   readonly again: Stream;
+  /** Column: 0 before the part is marked, 1 when its mark took, 2 when it did not. */
   readonly marked: number;
+  /** Columns of what is known of a part by its mark, such as readings. */
+  readonly history: readonly number[];
 }
 
-/** Marks a part; the mark takes when the part's luck at this station lies below the chance. */
+const TOOK = 1;
+const FAILED = 2;
+
+/** How marks come by their grades, as places in `GRADES`. */
+export interface Grading {
+  /** Column of the grade. */
+  readonly grade: number;
+  /** Column of the part's luck at its first mark, and draws for later ones. */
+  readonly luck: number;
+  readonly again: Sampler;
+  /** The shares of the grades, in which the luck finds its place; null where the luck is the grade itself. */
+  readonly shares: ByGrade | null;
+}
+
+/** What a disturbance does to marks while it lasts; what it leaves alone is null. */
+export interface Impairment {
+  readonly chance: number | null;
+  readonly grades: ByGrade | null;
+}
+
+/** The grade at which the running sum of the shares passes a number from 0 to 1. */
+function gradeAt(luck: number, shares: ByGrade): number {
+  let left = luck;
+  let last = 0;
+  for (let i = 0; i < shares.length; i++) {
+    if (shares[i]! === 0) continue;
+    last = i;
+    left -= shares[i]!;
+    if (left < 0) return i;
+  }
+  // The sum of the shares may lie a hair below one.
+  return last;
+}
+
+/**
+ * Marks a part; the mark takes when the part's luck at this station lies below the chance. What was known of the part
+ * by an earlier mark is lost with it.
+ */
 export class Mark extends Work {
   /** Chance that a mark takes, as designed. */
   readonly usual: number;
-  /** The chances that disturbances impose; the lowest holds. */
-  readonly impaired = new Set<{ readonly chance: number }>();
+  /** What disturbances impose; the lowest chance holds, and the worst grade. */
+  readonly impaired = new Set<Impairment>();
   private readonly parts: PartTable;
   private readonly columns: MarkColumns;
+  /** Null where all marks are alike. */
+  private readonly grading: Grading | null;
 
-  constructor(time: VisitTime, parts: PartTable, columns: MarkColumns, usual: number) {
+  constructor(
+    time: VisitTime,
+    parts: PartTable,
+    columns: MarkColumns,
+    usual: number,
+    grading: Grading | null,
+  ) {
     super(time);
     this.parts = parts;
     this.columns = columns;
     this.usual = usual;
+    this.grading = grading;
   }
 
   finish(machine: Machine): void {
     const row = machine.load[0]!;
     let chance = this.usual;
-    for (const it of this.impaired) chance = Math.min(chance, it.chance);
-    const { luck, again, marked } = this.columns;
-    this.parts.set(row, marked, this.parts.get(row, luck) < chance ? 1 : 0);
+    for (const it of this.impaired) if (it.chance !== null) chance = Math.min(chance, it.chance);
+    const { luck, again, marked, history } = this.columns;
+    if (this.parts.get(row, marked) !== 0) {
+      for (const column of history) this.parts.set(row, column, Number.NaN);
+    }
+    this.parts.set(row, marked, this.parts.get(row, luck) < chance ? TOOK : FAILED);
     this.parts.set(row, luck, again());
+    if (this.grading !== null) this.grade(row, this.grading);
+  }
+
+  private grade(row: number, { grade, luck, again, shares }: Grading): void {
+    const { parts } = this;
+    const drawn = parts.get(row, luck);
+    parts.set(row, luck, again());
+    if (shares === null) return parts.set(row, grade, drawn);
+    let worst = -1;
+    for (const { grades } of this.impaired)
+      if (grades !== null) worst = Math.max(worst, gradeAt(drawn, grades));
+    parts.set(row, grade, worst >= 0 ? worst : gradeAt(drawn, shares));
   }
 }

@@ -1,11 +1,14 @@
+import { reMarkOf } from '../re-mark.ts';
 import { routesOf } from '../routes.ts';
 import { isSource, type StationSpec } from '../stations.ts';
 import type { Checker } from './checker.ts';
 
 /** Where parts may go from a station besides `to`, and where a policy may send them. */
 function rejectsOf(station: StationSpec): string[] {
-  if (station.does === 'gauge') return [station.offLimits];
-  return station.does === 'assemble' ? [station.misfit] : [];
+  const reMarked = reMarkOf(station)?.station;
+  const also = reMarked === undefined ? [] : [reMarked];
+  if (station.does === 'gauge') return [station.offLimits, ...also];
+  return station.does === 'assemble' ? [station.misfit, ...also] : also;
 }
 
 /** All parts of a line start at one forming station, or, without one, at stations that only work or where parts arrive. */

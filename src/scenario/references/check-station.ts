@@ -5,6 +5,7 @@ import { checkHours } from './check-calendars.ts';
 import { checkCalls } from './check-calls.ts';
 import { checkForming } from './check-forming.ts';
 import { checkGauging } from './check-gauging.ts';
+import { checkReader } from './check-reader.ts';
 import { checkRework } from './check-rework.ts';
 import { checkTrimming } from './check-trimming.ts';
 import { checkWork } from './check-work.ts';
@@ -20,6 +21,7 @@ export function checkStation(check: Checker, station: StationSpec): void {
   checkCalls(check, station);
   checkHours(check, station);
   checkBreakdowns(check, station);
+  checkReader(check, station);
   switch (station.does) {
     case 'work':
       return checkWork(check, station, path);

@@ -1,15 +1,41 @@
+import type { Sampler } from '../../../kernel/distributions/distribution.ts';
 import { uniformBlocks } from '../../../kernel/distributions/uniform.ts';
 import type { SpecOf } from '../../../scenario/stations.ts';
-import { Mark } from '../../operations/mark.ts';
+import { markGrades } from '../../mark-quality.ts';
+import { type Grading, Mark } from '../../operations/mark.ts';
 import type { Plan } from '../plan.ts';
 import { timeOf } from './visits.ts';
 
-export function mark(spec: SpecOf<'mark'>, plan: Plan): Mark {
-  const { parts, streams, marks } = plan.line;
+type MarkSpec = SpecOf<'mark'> & { readonly name: string };
+
+/** Blocks of what a sampler gives, for a column that it draws for alone. */
+const blocksOf = (sampler: Sampler) => (values: Float64Array) => {
+  for (let i = 0; i < values.length; i++) values[i] = sampler();
+};
+
+/** How the marks of the station come by their grades; null where all marks of the line are alike. */
+function gradingOf({ name, grades, quality }: MarkSpec, { line, grade }: Plan): Grading | null {
+  if (grade === null) return null;
+  const { parts, streams } = line;
+  const purpose = `station/${name}/grade`;
+  if (quality !== undefined) {
+    const luck = parts.luck(blocksOf(markGrades(quality, streams, purpose)));
+    return { grade, luck, again: markGrades(quality, streams, `${purpose}/again`), shares: null };
+  }
+  const luck = parts.luck(uniformBlocks(streams.of(purpose)));
+  return { grade, luck, again: streams.of(`${purpose}/again`), shares: grades ?? [1] };
+}
+
+export function mark(spec: MarkSpec, plan: Plan): Mark {
+  const { parts, streams, marks, features, settings } = plan.line;
   const luck = parts.luck(uniformBlocks(streams.of(`station/${spec.name}/mark`)));
   const again = streams.of(`station/${spec.name}/mark/again`);
-  const columns = { luck, again, marked: plan.marked };
-  const made = new Mark(timeOf(spec, plan), parts, columns, spec.takesHold);
+  const history = [
+    ...[...features.values()].map(({ reading }) => reading),
+    ...[...settings.values()].map(({ remembered }) => remembered),
+  ];
+  const columns = { luck, again, marked: plan.marked, history };
+  const made = new Mark(timeOf(spec, plan), parts, columns, spec.takesHold, gradingOf(spec, plan));
   marks.set(spec.name, made);
   return made;
 }
