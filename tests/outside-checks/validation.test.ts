@@ -40,7 +40,7 @@ describe('reports/validation.md', () => {
     expect(rows.filter((row) => !row.includes('| --- |') && !row.endsWith(' | yes |'))).toEqual([]);
   });
 
-  // The rows of queues and lines that a simulation can be held to; L18 and L19 are approximations.
+  // The rows of queues, lines and marks that a simulation can be held to; L18 and L19 are approximations.
   it('covers what it set out to cover', () => {
     const numbered = (letter: string, from: number, to: number) =>
       Array.from({ length: to - from + 1 }, (_, i) => `${letter}${String(from + i).padStart(2, '0')}`);
@@ -48,6 +48,7 @@ describe('reports/validation.md', () => {
     expect([...covered].sort()).toEqual([
       ...numbered('L', 1, 17),
       ...numbered('L', 20, 24),
+      ...['M02', 'M04', 'M05', 'M06', 'MR1', 'MR2', 'MR3'],
       ...numbered('Q', 1, 15),
     ]);
   });

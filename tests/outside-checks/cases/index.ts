@@ -2,6 +2,7 @@ import type { Case } from './case.ts';
 import { CLOSED_LINES } from './closed-lines.ts';
 import { EXPONENTIAL_LINES } from './exponential-lines.ts';
 import { FAILING_LINES } from './failing-lines.ts';
+import { MARKS } from './marks.ts';
 import { NETWORKS } from './networks.ts';
 import { OTHERS } from './others.ts';
 import { QUEUES } from './queues.ts';
@@ -22,5 +23,6 @@ export const GROUPS: readonly Group[] = [
   { title: 'Lines of stations that do not fail', cases: EXPONENTIAL_LINES },
   { title: 'Lines of stations that fail', cases: FAILING_LINES },
   { title: 'Trimming and rework', cases: TRIMMING },
+  { title: 'Marks and readers', cases: MARKS },
   { title: 'Others', cases: OTHERS },
 ];
