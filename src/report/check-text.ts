@@ -1,4 +1,5 @@
 import type { IdealLine } from '../line/ideal.ts';
+import { reMarkOf } from '../scenario/re-mark.ts';
 import type { ResponseSpec } from '../scenario/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { calendarTexts } from './calendar-text.ts';
@@ -52,6 +53,7 @@ function idealText({ stations, crew, carriers, calendars, demand }: Scenario, id
     ...(stations.some(({ warmUp }) => warmUp) ? ['warming up'] : []),
     'scrap',
     'rework',
+    ...(stations.some((spec) => reMarkOf(spec)) ? ['marking anew'] : []),
   ];
   const overtime = stations.some(
     ({ calendar, shiftEnd }) => calendar !== undefined && shiftEnd === 'finishes',

@@ -11,11 +11,9 @@ const share = (of: number): string => `${Number((of * 100).toPrecision(3))} %`;
 
 function marksText({ station, takesHold, grades }: Extract<DisturbanceSpec, { disturbs: 'marks' }>): string {
   const some = (grades ?? []).flatMap((of, i) => (of > 0 ? [`${share(of)} ${GRADES[i]}`] : []));
-  const told = [
-    ...(takesHold === undefined ? [] : [`only ${share(takesHold)} of marks take at "${station}"`]),
-    ...(some.length === 0 ? [] : [`marks at "${station}" are of grade ${some.join(', ')}`]),
-  ];
-  return told.join(' and ');
+  const by = grades === undefined ? '' : ` graded ${some.join(', ')}`;
+  if (takesHold === undefined) return `marks at "${station}" are${by}`;
+  return `only ${share(takesHold)} of marks take at "${station}"${by && `,${by}`}`;
 }
 
 function what(it: DisturbanceSpec): string {

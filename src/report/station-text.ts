@@ -42,6 +42,27 @@ function warmUpText({ warmUp }: StationSpec): string | undefined {
   return `warms up in ${lawText(warmUp.takes)} when it has not worked for more than ${durationText(warmUp.after)}`;
 }
 
+/** Times in words, for numbers that are mostly small. */
+const times = (number: number): string => (number === 1 ? 'once' : `${number} times`);
+
+function readerText(spec: StationSpec): string | undefined {
+  if (!('reader' in spec) || !spec.reader) return undefined;
+  const { tries, retry, unread } = spec.reader;
+  const { reMark, scraps } = unread;
+  const told = [
+    ...(tries > 1
+      ? [`tries up to ${times(tries)} to read a mark, ${durationText(retry)} a further time`]
+      : []),
+    ...(reMark
+      ? [
+          `sends a part that is not read to "${reMark.station}" to be marked anew, ${times(reMark.limit)} at most; ` +
+            `then it ${scraps ? 'is scrapped' : 'passes on anonymously'}`,
+        ]
+      : []),
+  ];
+  return told.length > 0 ? told.join('; ') : undefined;
+}
+
 function shiftEndText({ does, calendar, shiftEnd }: StationSpec): string | undefined {
   if (calendar === undefined) return undefined;
   return does === 'arrive'
@@ -58,6 +79,7 @@ export function stationTexts({ stations }: Scenario): string[] {
       ...spec.setUps.map((task) => taskText('set-up', task)),
       ...spec.maintenance.map((task) => taskText('maintenance', task)),
       warmUpText(spec),
+      readerText(spec),
       WHILE_DOWN[spec.whileDown],
       shiftEndText(spec),
     ].filter((text) => text !== undefined);

@@ -1,8 +1,6 @@
 /** Grades of a mark, the best first. */
 export const GRADES = ['A', 'B', 'C', 'D', 'F'] as const;
 
-export type Grade = (typeof GRADES)[number];
-
 /** The least, or for what should be low the largest, value that still earns A, B, C and D; shares of 1. */
 interface Ladder {
   readonly better: 'higher' | 'lower';

@@ -7,6 +7,7 @@ import type { Outcome } from '../../src/line/outcome.ts';
 import { StandstillError } from '../../src/line/standstill.ts';
 import { STARVED } from '../../src/line/state.ts';
 import { parseScenario } from '../../src/scenario/parse.ts';
+import { reMarkOf } from '../../src/scenario/re-mark.ts';
 import { routesOf } from '../../src/scenario/routes.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { LENGTH, madeUpLine, WARM_UP } from './made-up-line.ts';
@@ -29,7 +30,11 @@ function outcomeOf(scenario: Scenario, seed: number): Outcome | null {
     const lying =
       scenario.carriers.length > 0 &&
       scenario.stations.some((spec) => spec.does === 'work' && spec.batch > 1);
-    expect(back || lying, 'only a circle of limited buffers, or carriers in batches, stand still').toBe(true);
+    const anew = scenario.stations.some((spec) => reMarkOf(spec));
+    expect(
+      back || lying || anew,
+      'only a circle of limited buffers, or carriers in batches, stand still',
+    ).toBe(true);
     return null;
   }
 }
@@ -84,6 +89,7 @@ function seen(scenario: Scenario, outcome: Outcome): string[] {
   return [
     ...(counts.good > 10 ? ['good'] : []),
     ...(counts.reworked > 0 ? ['rework'] : []),
+    ...(counts.reMarked > 0 ? ['marks anew'] : []),
     ...(counts.scrapped > 0 ? ['scrap'] : []),
     ...(counts.deburred > 0 ? ['deburring'] : []),
     ...(counts.hopeless > 0 ? ['hopeless rework'] : []),
@@ -196,5 +202,5 @@ const EXPECTED = [
     'spacing',
   ],
   ...['batch', 'arrivals that wait', 'routes by share', 'routes by priority', 'routes by state', 'carriers'],
-  ...['carriers in the middle', 'orders on time', 'orders late', 'full finished goods'],
+  ...['marks anew', 'carriers in the middle', 'orders on time', 'orders late', 'full finished goods'],
 ];

@@ -103,7 +103,18 @@ const behind = fc.record({
   batch: fc.constantFrom(1, 1, 2, 3),
   every: fc.integer({ min: 1, max: 3 }),
   rejects: fc.constantFrom('pass', 'scrap', 'bench', 'bench'),
-  reader: seldom(fc.constantFrom('pass', 'scrap', { 'by-hand': '3 s' }), 2),
+  reader: seldom(
+    fc.record({
+      unread: fc.constantFrom('pass', 'scrap', 'by hand', 'anew', 'anew'),
+      ...{ tries: fc.integer({ min: 1, max: 3 }), limit: fc.integer({ min: 1, max: 2 }) },
+    }),
+    2,
+  ),
+  grades: fc.constantFrom(
+    undefined,
+    { grades: { A: '60 %', C: '30 %', F: '10 %' } },
+    { quality: { scans: 2, contrast: { mean: '60 %', sd: '10 %', 'scan-sd': '5 %' } } },
+  ),
   withoutMates: fc.constantFrom('wait', 'scrap'),
 });
 
@@ -258,6 +269,18 @@ function passesTo(i: number, { by, skips, back }: Route, behind: Asked['behind']
   return { by: inOrder < 0 || inOrder === unique.length - 1 ? by : 'state', routes: unique };
 }
 
+/** A reader behind these stations: the last that marks marks anew what is not read, else one that does only that. */
+function readerOf(
+  { unread, tries, limit }: NonNullable<Asked['behind'][number]['reader']>,
+  before: readonly { readonly does: string }[],
+) {
+  const marker = before.findLastIndex(({ does }) => does === 'mark');
+  const anew = { 're-mark': marker < 0 ? 'second' : `s${marker + 1}`, limit };
+  const given = { pass: 'pass', scrap: 'scrap', 'by hand': { 'by-hand': '3 s' }, anew }[unread]!;
+  const reads = { A: '90 %', B: '80 %', C: '60 %', D: '20 %' };
+  return { reads, tries, retry: '0.5 s', unread: given };
+}
+
 /** A scenario in the format of the files, whole and sound. */
 function scenarioOf(it: Asked) {
   const { sheet, mate, first, hours, demand, carriers, stoppages } = it;
@@ -279,13 +302,20 @@ function scenarioOf(it: Asked) {
   const own = first.does === 'arrive' ? {} : given('s0', first.equipment, callers, calendar);
   stations.s0 = { ...stations.s0, ...own, to: passesTo(0, first.route, rest, demand !== undefined) };
   let feeder: string | undefined;
+  let anew = false;
   let mostBatched = 1;
   rest.forEach((station, i) => {
-    const { does, every, rejects, reader, buffer, cycle } = station;
+    const { does, every, rejects, buffer, cycle } = station;
     const name = `s${i + 1}`;
     // A mark is read only behind the station that makes it.
     const marked = !rest.slice(i).some((later) => later.does === 'mark');
-    const read = reader && marked && { reader: { reads: '80 %', unread: reader } };
+    const reader = station.reader && marked ? readerOf(station.reader, rest.slice(0, i)) : undefined;
+    const read = reader && { reader };
+    if (typeof reader?.unread === 'object' && (does === 'gauge' || does === 'assemble')) {
+      anew ||= 're-mark' in reader.unread;
+      if ('re-mark' in reader.unread && reader.unread['re-mark'] === 'second')
+        stations.second = { does: 'mark', buffer: 2, cycle: '2 s', 'takes-hold': '70 %', to: name };
+    }
     // The bench sends parts back to one gauge only; it is fed from that gauge, so a bench always has a way out.
     const bench = rejects === 'bench' && does === 'gauge' && feeder === undefined;
     if (bench) feeder = name;
@@ -303,7 +333,7 @@ function scenarioOf(it: Asked) {
           burr: { per: 10, grows: '0.1 mm', 'own-sd': '0.1 mm', most: '0.1 mm', deburring: '2 s' },
         },
       },
-      mark: { 'takes-hold': '90 %' },
+      mark: { 'takes-hold': '90 %', ...station.grades },
       gauge: {
         ...{ every, measures: { rim: { bias: '0.1 mm', repeatability: '0.5 mm' } } },
         ...{ 'off-limits': reject, ...read },
@@ -351,7 +381,7 @@ function scenarioOf(it: Asked) {
     stations,
     ...(crews.length > 0 && { crew: Object.fromEntries(crews) }),
     ...(calendar.used && { calendars: { hours: { shifts: hours } } }),
-    ...(carriers && !closes && { carriers: carriersOf(carriers, rest, first, mostBatched) }),
+    ...(carriers && !closes && !anew && { carriers: carriersOf(carriers, rest, first, mostBatched) }),
     ...(demand && { demand }),
     disturbances: Object.fromEntries(
       stoppages.map(({ station, ...when }, i) => [

@@ -90,6 +90,33 @@ describe('checkText', () => {
     expect(text).toContain('while down it does not even pass on what is finished');
   });
 
+  const read = (
+    reader: string,
+  ) => `${BLANKS}  press: { does: form, takes: blank, makes: tray, per-sheet: 1, cycle: 10 s, to: marking }
+  marking: { does: mark, buffer: 4, cycle: 2 s, takes-hold: 99 %, grades: { A: 90 %, C: 10 % }, to: gauging }
+  gauging: { does: gauge, buffer: 4, cycle: 2 s, every: 1, measures: {}, off-limits: pass, reader: { ${reader} }, to: good }
+parts: { tray: { features: {} } }
+disturbances:
+  poor: { disturbs: marks, station: marking, grades: { C: 62.5 %, F: 37.5 % }, at: 10 min, for: 20 min }
+  poor and few: { disturbs: marks, station: marking, takes-hold: 60 %, grades: { D: 100 % }, at: 10 min, for: 20 min }`;
+
+  it('tells of attempts to read, of marking anew and of grades that a disturbance brings', () => {
+    const text = explained(
+      read('reads: 98 %, tries: 3, retry: 0.5 s, unread: { re-mark: marking, limit: 2, afterwards: scrap }'),
+    );
+    expect(text).toContain(
+      '"gauging": tries up to 3 times to read a mark, 0.5 s a further time; ' +
+        'sends a part that is not read to "marking" to be marked anew, 2 times at most; then it is scrapped',
+    );
+    expect(text).toContain('scrap, rework, marking anew or disturbances.');
+    expect(text).toContain('poor: marks at "marking" are graded 62.5 % C, 37.5 % F, from 10 min');
+    expect(text).toContain('poor and few: only 60 % of marks take at "marking", graded 100 % D, from 10 min');
+    expect(explained(read('reads: 98 %, unread: { re-mark: marking }'))).toContain(
+      '"gauging": sends a part that is not read to "marking" to be marked anew, once at most; then it passes on anonymously',
+    );
+    expect(explained(read('reads: 98 %, unread: pass'))).not.toContain('"gauging":');
+  });
+
   it('tells each crew with whom it serves, and each way of breaking down with what becomes of the cycle', () => {
     const text = explained(`${plain(
       'handling: { by: robot, load: 3 s }, breakdowns: { jam: { every: 5 h, counted: working, repair: 9 min, cycle: scraps, crew: fitter } }, ' +
