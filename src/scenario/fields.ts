@@ -6,6 +6,7 @@ import {
   exampleOf,
   NUMBER_PATTERN,
   nameOf,
+  readDoubleRatio,
   readQuantity,
   readRatio,
   unitsOf,
@@ -120,19 +121,41 @@ export const measured = z
     return z.NEVER;
   });
 
-/** A length or a time per unit of something, such as `0.012 mm/°C`. */
-export function ratio(of: Dimension, example: string) {
-  const expected = `expected ${nameOf(of)} per something, such as ${example}`;
+/** What `read` makes of a text; whatever it does not take is refused with what was expected. */
+function readBy<Read>(read: (text: string) => Read | undefined, expected: string) {
   return z
     .union([z.string(), z.number()], { error: expected })
     .meta({ type: 'string', anyOf: undefined, description: expected.replace('expected ', '') })
     .transform((given, context) => {
-      const read = readRatio(String(given));
-      if (read?.of === of) return read;
+      const found = read(String(given));
+      if (found !== undefined) return found;
       context.addIssue({ code: 'custom', message: `"${given}": ${expected}` });
       return z.NEVER;
     });
 }
+
+/** A length, a time or a share per unit of something, such as `0.012 mm/°C`. */
+export const ratio = (of: Dimension, example: string) =>
+  readBy(
+    (text) => {
+      const read = readRatio(text);
+      return read?.of === of ? read : undefined;
+    },
+    `expected ${nameOf(of)} per something, such as ${example}`,
+  );
+
+/** A length per product of two things or per square of one. */
+export const lengthPerTwo = (example: string) =>
+  readBy((text) => {
+    const read = readDoubleRatio(text);
+    return read?.of === 'length' ? read : undefined;
+  }, `expected a length per two things, such as ${example}`);
+
+/** A change of whatever dimension per time. */
+export const changeRate = readBy((text) => {
+  const read = readRatio(text);
+  return read?.per === 'time' ? { value: read.value, dimension: read.of } : undefined;
+}, 'expected a change per time, such as 0.5 °C/h');
 
 /** A whole number within bounds. */
 export function count(least: number, most = MOST_COUNTED) {

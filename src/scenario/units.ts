@@ -67,5 +67,26 @@ export function readRatio(text: string): Ratio | undefined {
   return of && per && { value: of.value / per.factor, of: of.dimension, per: per.dimension };
 }
 
+/** A ratio of one dimension to the product of two, such as `0.001 mm/°C/kPa`. */
+export interface DoubleRatio {
+  readonly value: number;
+  readonly of: Dimension;
+  readonly per: readonly [Dimension, Dimension];
+}
+
+/** Reads such a ratio, or one to a square such as `0.002 mm/°C²`, into base units; undefined when it is neither. */
+export function readDoubleRatio(text: string): DoubleRatio | undefined {
+  const squared = /^(.*\/\s*([^/]+?))\s*(?:²|\^2)\s*$/.exec(text);
+  const [, once = text, base] = squared ?? [];
+  const full = base === undefined ? once : `${once}/${base}`;
+  const cut = full.lastIndexOf('/');
+  const first = cut > 0 ? readRatio(full.slice(0, cut)) : undefined;
+  const second = cut > 0 ? unit(full.slice(cut + 1).trim()) : undefined;
+  return (
+    first &&
+    second && { value: first.value / second.factor, of: first.of, per: [first.per, second.dimension] }
+  );
+}
+
 /** Seconds for a message, without the digits that binary arithmetic adds. */
 export const secondsText = (seconds: number): string => `${Number(seconds.toPrecision(9))} s`;

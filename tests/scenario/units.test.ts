@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readQuantity, readRatio } from '../../src/scenario/units.ts';
+import { readDoubleRatio, readQuantity, readRatio } from '../../src/scenario/units.ts';
 
 describe('readQuantity', () => {
   // The SI brochure, 9th edition, for the SI units, the minute, hour, day and bar; NIST SP 811 for the inch.
@@ -90,4 +90,35 @@ describe('readRatio', () => {
       expect(readRatio(text)).toBeUndefined();
     },
   );
+});
+
+describe('readDoubleRatio', () => {
+  it.each([
+    ['0.002 mm/°C²', 0.002, 'temperature', 'temperature'],
+    ['0.002 mm/°C^2', 0.002, 'temperature', 'temperature'],
+    ['0.002 mm / °C ^2 ', 0.002, 'temperature', 'temperature'],
+    ['2 um/K/K', 0.002, 'temperature', 'temperature'],
+    ['0.001 mm/°C/kPa', 0.001, 'temperature', 'pressure'],
+    ['-0.1 mm/bar/°C', -0.001, 'pressure', 'temperature'],
+    ['3 mm/cm²', 0.03, 'length', 'length'],
+    ['3 mm/mm/°C', 3, 'length', 'temperature'],
+  ])('takes %s into base units', (text, value, one, other) => {
+    const read = readDoubleRatio(text)!;
+    expect({ of: read.of, per: read.per }).toEqual({ of: 'length', per: [one, other] });
+    expect(read.value).toBeCloseTo(value, 15);
+  });
+
+  it.each([
+    '0.002 mm/°C',
+    '0.002 mm',
+    '2 mm²',
+    '/',
+    'mm/°C²',
+    '1 mm/°C/°C²',
+    '1 mm/²',
+    '1 mm/°C³',
+    '1 mm//°C',
+  ])('takes "%s" for none', (text) => {
+    expect(readDoubleRatio(text)).toBeUndefined();
+  });
 });
