@@ -9,8 +9,8 @@ export interface Reading {
   /** What the feature should be. */
   readonly aim: number;
   /**
-   * What the policy had added to the setting when the part was formed; null when its mark does not tell, or when the
-   * part was reworked since, so that the reading says what rework left and not what forming gave.
+   * What was added to the setting's target when the part was formed; null when its mark does not tell, or when the part
+   * was reworked since, so that the reading says what rework left and not what forming gave.
    */
   readonly adjustedThen: number | null;
 }
@@ -85,7 +85,7 @@ export class Controls implements Actor {
     this.#line.stations.get(station)!.release();
   }
 
-  /** Ends what disturbs the station's settings or its marks. */
+  /** Ends what disturbs the station's settings or its marks, and sets drifts back. */
   fix(station: string): void {
     for (const it of [...this.#line.curable.get(station)!]) it.cure();
   }
@@ -95,9 +95,9 @@ export class Controls implements Actor {
     return this.#line.features.get(feature)!.spec.gains?.[setting]?.value ?? 0;
   }
 
-  /** Sets what is added to a setting's target. */
+  /** Asks for what is to be added to a setting's target; the setting goes there as far, as finely and as soon as it can. */
   adjust(setting: string, to: number): void {
-    this.#line.settings.get(setting)!.setting.adjusted = to;
+    this.#line.settings.get(setting)!.setting.adjust(to, this.now);
   }
 
   gaugeEvery(gauge: string, every: number): void {

@@ -5,6 +5,10 @@ export const COUNTS = [
   'scrapped',
   /** Arrivals that found no room. */
   'turnedAway',
+  /** Parts formed too cold, too hot, or with too thin a wall. */
+  'incomplete',
+  'webbed',
+  'thin',
   'reworked',
   'deburred',
   /** Parts scrapped by a rework station that could not bring them in. */

@@ -1,8 +1,11 @@
 import { normalBlocks, standardNormal } from '../kernel/distributions/normal.ts';
 import type { Streams } from '../kernel/streams.ts';
 import type { FeatureSpec } from '../scenario/parts.ts';
+import { partFrom } from '../standards/shrinkage.ts';
+import { MixedDraws } from './mixed.ts';
 import type { PartTable } from './part-table.ts';
-import type { Stock, Variation } from './stock.ts';
+import type { Stock } from './stock.ts';
+import type { Variation } from './variation.ts';
 
 /** One dimension of the part: where its true value and its reading stand, and how it comes about. */
 export class Feature {
@@ -11,9 +14,11 @@ export class Feature {
   readonly truth: number;
   /** Column of the latest reading kept under the part's mark; NaN when there is none. */
   readonly reading: number;
-  /** Standard deviate that a sheet's parts share. */
-  private readonly sheet: (() => number) | null;
-  private readonly lots: Variation | null;
+  /** What a sheet's parts share, and what those of a delivery do; null where it does not vary. */
+  readonly sheet: MixedDraws | null;
+  readonly lots: Variation | null;
+  /** How the shrinkage differs from delivery to delivery; null where the feature does not shrink. */
+  private readonly shrinks: Variation | null;
   private readonly designed: number;
 
   constructor(spec: FeatureSpec, parts: PartTable, streams: Streams, sheet: Stock | null) {
@@ -21,15 +26,17 @@ export class Feature {
     const z = (purpose: string) => standardNormal(streams.of(`feature/${spec.name}/${purpose}`));
     this.truth = parts.luck(normalBlocks(streams.of(`feature/${spec.name}/own`), spec.ownSd));
     this.reading = parts.column(Number.NaN);
-    this.sheet = spec.sheetSd > 0 ? z('sheet') : null;
+    this.sheet = spec.sheetSd > 0 ? new MixedDraws(spec.sheetSd, z('sheet')) : null;
     this.lots = spec.lotSd > 0 && sheet ? sheet.variation(`feature ${spec.name}`, spec.lotSd, 0) : null;
-    this.designed = spec.mould === undefined ? spec.aim : spec.mould * (1 - spec.shrinkage);
+    this.shrinks = spec.mould === undefined ? null : (sheet?.shrinkage ?? null);
+    this.designed = spec.mould === undefined ? spec.aim : partFrom(spec.mould, spec.shrinkage);
   }
 
   /** What all parts of a sheet have of this feature, mm: drawn once a sheet. `lot` is the sheet's. */
   shared(lot: number): number {
-    const sheet = this.sheet ? this.spec.sheetSd * this.sheet() : 0;
-    return sheet + (this.lots ? this.lots.ofLot(lot) : 0);
+    const sheet = this.sheet !== null ? this.sheet.draw() : 0;
+    const common = sheet + (this.lots !== null ? this.lots.ofLot(lot) : 0);
+    return this.shrinks === null ? common : common - this.spec.mould! * this.shrinks.ofLot(lot);
   }
 
   /** The middle of the feature as designed: its aim, or the mould less the shrinkage, mm. */

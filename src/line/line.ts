@@ -5,6 +5,7 @@ import type { Crew } from './crew.ts';
 import type { Demand } from './demand.ts';
 import { Exit } from './exit.ts';
 import type { Feature } from './features.ts';
+import type { Flaw } from './flaw.ts';
 import type { Assemble } from './operations/assemble.ts';
 import type { Gauge } from './operations/gauge.ts';
 import type { Mark } from './operations/mark.ts';
@@ -51,6 +52,8 @@ export class Line {
   readonly takers: { readonly stock: string; readonly taken: () => number }[] = [];
   /** How many parts each source brought into being. */
   readonly starts: (() => number)[] = [];
+  /** Null where no part can have a flaw that is not seen at once. */
+  flaw: Flaw | null = null;
   /** What is wrong at each station that a fix would end. */
   readonly curable = new Map<string, Set<Curable>>();
   readonly good = new Exit(this.calendar, this.parts, this.tally, 'good');

@@ -1,6 +1,8 @@
 import { meanOf } from '../kernel/distributions/index.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { StationSpec } from '../scenario/stations.ts';
+import type { StockSpec } from '../scenario/stocks.ts';
+import { type SheetTime, timeFor } from '../standards/sheet-heating.ts';
 import { markersOf, readShare } from './read-share.ts';
 
 /** One cycle of a machine in its mean times, s, and the parts that it passes on. */
@@ -8,6 +10,13 @@ export interface MeanCycle {
   readonly worked: number;
   readonly handled: number;
   readonly parts: number;
+}
+
+/** Mean of a time that goes by the thickness of the sheet, s: the mean of its square is that of the mean and the variance. */
+function bySheet(time: SheetTime | undefined, sheet: StockSpec['thickness']): number {
+  if (!time || !sheet) return 0;
+  const varies = time.power === 2 ? time.factor * (sheet.lotSd ** 2 + sheet.ownSd ** 2) : 0;
+  return timeFor(time, sheet.nominal) + varies;
 }
 
 /**
@@ -25,8 +34,9 @@ export function meanCycle(spec: StationSpec, scenario: Scenario): MeanCycle {
   const handled = (spec.handling?.load ?? 0) + (spec.handling?.unload ?? 0);
   switch (spec.does) {
     case 'form': {
-      const sheet = scenario.stocks.find(({ name }) => name === spec.takes)?.thickness?.nominal ?? 0;
-      const worked = (cycle + (spec.heating?.value ?? 0) * sheet) / spec.speed;
+      const { thickness } = scenario.stocks.find(({ name }) => name === spec.takes)!;
+      const worked =
+        (cycle + bySheet(spec.heating, thickness) + bySheet(spec.cooling, thickness)) / spec.speed;
       return { worked, handled, parts: spec.perSheet };
     }
     case 'gauge':

@@ -19,6 +19,7 @@ export class PartTable {
   width = 1;
   private readonly defaults: number[] = [0];
   private readonly lucky: { readonly column: number; readonly fill: Fill }[] = [];
+  private readonly mixings: { readonly columns: readonly number[]; readonly weights: Float64Array[] }[] = [];
   /** Rows as the next parts will have them, and how far into them the next part is. */
   private ahead = new Float64Array(0);
   private next = 0;
@@ -41,6 +42,15 @@ export class PartTable {
     const column = this.column(0);
     this.lucky.push({ column, fill });
     return column;
+  }
+
+  /**
+   * Makes luck columns lean on each other: each becomes the sum of itself and those before it in the list, times the
+   * weights of its row. The draws of each column stay its own.
+   * @param weights lower triangular, one row a column
+   */
+  mix(columns: readonly number[], weights: readonly (readonly number[])[]): void {
+    this.mixings.push({ columns, weights: weights.map((row) => Float64Array.from(row)) });
   }
 
   get(row: number, column: number): number {
@@ -104,6 +114,8 @@ export class PartTable {
       fill(block);
       for (let i = 0, at = column; i < block.length; i++, at += width) ahead[at] = block[i]!;
     }
+    for (const { columns, weights } of this.mixings)
+      for (let base = 0; base < ahead.length; base += width) mixRow(ahead, base, columns, weights);
     this.next = 0;
   }
 
@@ -115,5 +127,19 @@ export class PartTable {
       this.data = larger;
     }
     return row;
+  }
+}
+
+/** Mixes one row in place: the last first, since each needs those before it as they were drawn. */
+function mixRow(
+  data: Float64Array,
+  base: number,
+  columns: readonly number[],
+  weights: readonly Float64Array[],
+): void {
+  for (let i = columns.length - 1; i >= 0; i--) {
+    let sum = 0;
+    for (let j = 0; j <= i; j++) sum += weights[i]![j]! * data[base + columns[j]!]!;
+    data[base + columns[i]!] = sum;
   }
 }

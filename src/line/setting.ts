@@ -1,3 +1,5 @@
+import type { Actuator } from './actuator.ts';
+
 /** A change of a setting that nobody asked for; it builds up over `ramp` seconds. */
 export interface Upset {
   readonly begun: number;
@@ -5,20 +7,51 @@ export interface Upset {
   readonly ramp: number;
 }
 
+/** A deviation that is there without any disturbance. */
+interface Unrest {
+  at(now: number): number;
+}
+
+export interface SettingNature {
+  /** A deviation that stays: what the sensor does not see. */
+  readonly offset: number;
+  readonly unrest: readonly Unrest[];
+  /** Null where whatever is asked for is in force at once. */
+  readonly actuator: Actuator | null;
+}
+
+const PLAIN: SettingNature = { offset: 0, unrest: [], actuator: null };
+
 /** A forming setting: how far the actual value lies from the target the features were designed for. */
 export class Setting {
   readonly name: string;
-  /** What a policy has added to the target. */
-  adjusted = 0;
   readonly upsets = new Set<Upset>();
+  private readonly nature: SettingNature;
+  /** What a policy has asked to be added to the target. */
+  private asked = 0;
 
-  constructor(name: string) {
+  constructor(name: string, nature = PLAIN) {
     this.name = name;
+    this.nature = nature;
+  }
+
+  /** Asks for `to` to be added to the target from `now`, s, on. */
+  adjust(to: number, now: number): void {
+    this.asked = to;
+    this.nature.actuator?.ask(to, now);
+  }
+
+  /** What is added to the target at `now`. */
+  inForce(now: number): number {
+    const { actuator } = this.nature;
+    return actuator === null ? this.asked : actuator.inForce(now);
   }
 
   /** Actual minus design value at `now`, without the variation from cycle to cycle. */
   deviation(now: number): number {
-    let sum = this.adjusted;
+    const { offset, unrest } = this.nature;
+    let sum = this.inForce(now) + offset;
+    for (const it of unrest) sum += it.at(now);
     for (const { begun, by, ramp } of this.upsets)
       sum += by * (ramp > 0 ? Math.min(1, (now - begun) / ramp) : 1);
     return sum;

@@ -5,13 +5,7 @@ import { standardNormal } from '../kernel/distributions/normal.ts';
 import type { Streams } from '../kernel/streams.ts';
 import type { StockSpec } from '../scenario/stocks.ts';
 import type { Consumer } from './place.ts';
-
-/** What one dimension of a material adds to its nominal, mm. */
-export interface Variation {
-  ofLot(lot: number): number;
-  /** One draw a piece. */
-  ofPiece(): number;
-}
+import { Variation } from './variation.ts';
 
 /**
  * Bought-in material under an (s,Q) rule: when what is on hand and on order falls to the reorder point, one or
@@ -72,18 +66,15 @@ export class Stock implements Actor {
     const known = this.variations.get(name);
     if (known) return known;
     const z = (purpose: string) => standardNormal(this.streams.of(`stock/${this.name}/${name}/${purpose}`));
-    const [lotZ, ownZ] = [z('lot'), z('own')];
-    const drawn: number[] = [];
-    const variation = {
-      // Drawn in the order of lot numbers, so a lot's term does not depend on when it is first used.
-      ofLot: (lot: number) => {
-        while (drawn.length <= lot) drawn.push(lotSd * lotZ());
-        return drawn[lot]!;
-      },
-      ofPiece: () => ownSd * ownZ(),
-    };
+    const variation = new Variation(lotSd, ownSd, z);
     this.variations.set(name, variation);
     return variation;
+  }
+
+  /** How much of the shrinkage of parts depends on the delivery of sheet; null where it does not. */
+  get shrinkage(): Variation | null {
+    const { shrinkage } = this.spec;
+    return shrinkage ? this.variation('sheet shrinkage', shrinkage.lotSd, 0) : null;
   }
 
   /** Takes one piece, which must be on hand, and returns the number of its lot. */

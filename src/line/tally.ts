@@ -5,6 +5,10 @@ export class Tally {
   scrapped = 0;
   /** Arrivals that found no room. */
   turnedAway = 0;
+  /** Parts formed too cold, too hot, or with too thin a wall. */
+  incomplete = 0;
+  webbed = 0;
+  thin = 0;
   reworked = 0;
   /** Parts deburred by hand at a trimming station. */
   deburred = 0;

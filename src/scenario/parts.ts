@@ -1,5 +1,7 @@
 import { z } from 'zod';
-import { entry, length, name, named, positiveLength, ratio, share, spread } from './fields.ts';
+import { mouldFor } from '../standards/shrinkage.ts';
+import { partCorrelations } from './correlations.ts';
+import { entry, length, lengthPerTwo, name, named, positiveLength, ratio, share, spread } from './fields.ts';
 import { wear } from './wear.ts';
 
 /** Between which sizes a feature is within its tolerance, mm. */
@@ -18,6 +20,22 @@ const feature = entry({
     .record(name, ratio('length', '0.012 mm/°C'), { error: 'expected a mapping from settings to gains' })
     .optional()
     .describe('change of the dimension per unit of a forming setting, or per mm of sheet "thickness"'),
+  curvatures: z
+    .record(name, lengthPerTwo('0.002 mm/°C²'), { error: 'expected a mapping from settings to curvatures' })
+    .optional()
+    .describe('change of the dimension per square of the deviation of a setting, or of "thickness"'),
+  interactions: z
+    .array(
+      entry({
+        of: z
+          .tuple([name, name], { error: 'expected two settings, such as [heater, vacuum]' })
+          .describe('two settings, or one and "thickness"'),
+        gain: lengthPerTwo('0.001 mm/°C/kPa'),
+      }),
+      { error: 'expected a list of interactions' },
+    )
+    .optional()
+    .describe('change of the dimension per product of two deviations'),
   cavities: z
     .array(length, { error: 'expected a list of lengths, one a cavity' })
     .optional()
@@ -29,8 +47,11 @@ const feature = entry({
     .optional()
     .describe('of a trimmed feature: how it changes as the tool of the trimming station wears'),
 })
-  .refine((given) => given.shrinkage === 0 || given.mould !== undefined, {
-    error: 'shrinkage needs "mould", the size it shrinks from',
+  .superRefine(({ nominal, shrinkage, mould }, context) => {
+    if (shrinkage === 0 || mould !== undefined) return;
+    const example = shrinkage < 1 ? `, such as ${Number(mouldFor(nominal, shrinkage).toFixed(3))} mm` : '';
+    const message = `shrinkage needs "mould", the size it shrinks from${example}`;
+    context.addIssue({ code: 'custom', message });
   })
   .transform((given) => {
     const { nominal, tolerance } = given;
@@ -41,7 +62,10 @@ const feature = entry({
   });
 
 /** A kind of part. */
-export const part = entry({ features: named(feature) });
+export const part = entry({
+  features: named(feature),
+  correlations: partCorrelations.describe('how features vary together'),
+});
 
 export type FeatureSpec = z.output<typeof feature> & { readonly name: string };
 export type PartSpec = z.output<typeof part> & { readonly name: string };

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { count, entry, length, named, positiveLength, spread } from './fields.ts';
+import { mateCorrelations } from './correlations.ts';
+import { anyShare, count, entry, length, named, positiveLength, spread } from './fields.ts';
 import { time } from './laws.ts';
 
 const mateFeature = entry({
@@ -25,7 +26,15 @@ export const stock = entry({
   order: count(1).optional().describe('pieces in one order; each delivery is one lot'),
   'lead-time': time.optional().describe('from order to delivery'),
   thickness: thickness.optional().describe('for sheet'),
+  shrinkage: entry({
+    'lot-sd': anyShare.describe(
+      'standard deviation from delivery to delivery of the share that parts shrink by',
+    ),
+  })
+    .optional()
+    .describe('for sheet: how the shrinkage of parts with a mould varies'),
   features: named(mateFeature).optional().describe('for mates: the dimensions that meet a part'),
+  correlations: mateCorrelations.describe('for mates: how features vary together'),
 }).superRefine((given, context) => {
   const rule = [given.reorderAt, given.order, given.leadTime].filter((key) => key !== undefined).length;
   if (given.unlimited && (given.onHand !== undefined || rule > 0)) {

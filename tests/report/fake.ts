@@ -1,21 +1,11 @@
+import { COUNTS, type Count } from '../../src/line/counts.ts';
 import type { MeasureKey } from '../../src/line/measures.ts';
 import type { Outcome } from '../../src/line/outcome.ts';
 import { STATES, type State } from '../../src/line/state.ts';
 
-const COUNTS = {
-  started: 10,
-  good: 8,
-  scrapped: 1,
-  turnedAway: 0,
-  reworked: 0,
-  deburred: 0,
-  hopeless: 0,
-  firstAttempts: 9,
-  firstFits: 8,
-  tight: 1,
-  loose: 0,
-  unread: 0,
-  reMarked: 0,
+const COUNTED = {
+  ...(Object.fromEntries(COUNTS.map((count) => [count, 0])) as Record<Count, number>),
+  ...{ started: 10, good: 8, scrapped: 1, firstAttempts: 9, firstFits: 8, tight: 1 },
 };
 
 /** The share of each state, those not given being 0. */
@@ -50,7 +40,7 @@ export function outcome(
     },
     stockOutShares: { sheet: 0.02 },
     crewBusyShares: {},
-    counts: COUNTS,
+    counts: COUNTED,
     events: 100,
   };
 }

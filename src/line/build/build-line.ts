@@ -2,10 +2,12 @@ import { samplerOf } from '../../kernel/distributions/index.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { Demand } from '../demand.ts';
 import { Feature } from '../features.ts';
+import { Flaw } from '../flaw.ts';
 import { Line } from '../line.ts';
 import { refuseStandstill } from '../standstill.ts';
 import { Stock } from '../stock.ts';
 import { stationsInCircles } from './circles.ts';
+import { correlateFeatures } from './correlate.ts';
 import { addCrews } from './crews.ts';
 import { equip } from './equip.ts';
 import { operationOf } from './operations.ts';
@@ -30,6 +32,8 @@ export function buildLine(scenario: Scenario, seed: number): Line {
   for (const spec of scenario.parts.flatMap((part) => part.features)) {
     line.features.set(spec.name, new Feature(spec, parts, streams, line.stocks.get(sheet!) ?? null));
   }
+  for (const part of scenario.parts) correlateFeatures(part, line);
+  if (passesFlaws(scenario)) line.flaw = new Flaw(parts);
   for (const spec of scenario.stations) {
     const operation = operationOf(spec, plan);
     for (const machine of plan.station(spec.name).machines)
@@ -44,3 +48,9 @@ export function buildLine(scenario: Scenario, seed: number): Line {
   }
   return line;
 }
+
+/** Whether flawed parts may go on unseen. */
+const passesFlaws = ({ stations }: Scenario): boolean =>
+  stations.some(
+    (spec) => spec.does === 'form' && (spec.window?.outside === 'pass' || spec.wall?.outside === 'pass'),
+  );

@@ -93,6 +93,10 @@ export function equip(spec: StationSpec, plan: Plan): void {
     const upkeep = upkeepOf(spec, machine, plan);
     const warmUp = warmUpOf(spec, machine, plan);
     const handling = handlingOf(spec, machine, plan);
-    if (upkeep || warmUp || handling) machine.care = { upkeep, warmUp, handling };
+    if (upkeep || warmUp || handling || knowsWhenItWorked(spec)) machine.care = { upkeep, warmUp, handling };
   }
 }
+
+/** Whether something goes by when the machine last worked, which it keeps where it has any care. */
+const knowsWhenItWorked = (spec: StationSpec): boolean =>
+  spec.does === 'form' && (spec.settings ?? []).some(({ whenCold }) => whenCold !== undefined);

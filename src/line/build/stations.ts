@@ -5,9 +5,9 @@ import { Conveyor } from '../conveyor.ts';
 import { FATES } from '../fate.ts';
 import { Machine } from '../machine.ts';
 import type { Consumer } from '../place.ts';
-import { Setting } from '../setting.ts';
 import { Station } from '../station.ts';
 import type { Plan } from './plan.ts';
+import { addSettings } from './settings.ts';
 
 function bufferFor(consumer: Consumer, spec: BufferSpec, plan: Plan): Buffer {
   return spec.transit > 0
@@ -39,9 +39,5 @@ export function addStation(spec: StationSpec, plan: Plan): void {
     const inbox = bufferFor(machines.length === 1 ? machines[0]! : station, spec.buffer, plan);
     for (const machine of machines) machine.inbox = inbox;
   }
-  if (spec.does !== 'form') return;
-  for (const { name } of spec.settings ?? []) {
-    const setting = { setting: new Setting(name), remembered: line.parts.column(0), station: spec.name };
-    line.settings.set(name, setting);
-  }
+  addSettings(spec, plan);
 }

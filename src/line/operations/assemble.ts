@@ -1,12 +1,14 @@
 import type { Sampler } from '../../kernel/distributions/distribution.ts';
 import { clearance, margin, type Pair } from '../fit.ts';
+import type { Flaw } from '../flaw.ts';
 import type { Machine, Operation } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
 import type { Place } from '../place.ts';
 import type { Reader } from '../reader.ts';
 import type { Rejects } from '../rejects.ts';
-import type { Stock, Variation } from '../stock.ts';
+import type { Stock } from '../stock.ts';
 import type { Tally } from '../tally.ts';
+import type { Variation } from '../variation.ts';
 import type { VisitTime } from '../visit-time.ts';
 
 /** A bought-in mate: where it comes from and how its features are drawn. */
@@ -37,6 +39,8 @@ export interface AssembleParts {
   readonly scrapWithoutMates: boolean;
   /** Column: 1 when the part's mark took. */
   readonly marked: number;
+  /** Which parts have a flaw, so that they never fit. */
+  readonly flaw: Flaw | null;
 }
 
 /** The mates that one machine has in hand. */
@@ -120,7 +124,7 @@ export class Assemble implements Operation {
   }
 
   private attempt(row: number, hand: Hand): Place {
-    const { parts, tally, pairs, mateTries, next } = this.on;
+    const { parts, tally, pairs, mateTries, next, flaw } = this.on;
     let worst = Number.POSITIVE_INFINITY;
     let tight = false;
     for (const pair of pairs) {
@@ -131,7 +135,8 @@ export class Assemble implements Operation {
         tight = gap < pair.least;
       }
     }
-    const fits = worst >= 0;
+    const flawed = flaw?.isAt(row) === true;
+    const fits = worst >= 0 && !flawed;
     if (parts.get(row, this.attempted) === 0) {
       parts.set(row, this.attempted, 1);
       tally.firstAttempts++;
@@ -143,8 +148,11 @@ export class Assemble implements Operation {
       this.used++;
       return next;
     }
-    if (tight) tally.tight++;
-    else tally.loose++;
+    // A flawed part is neither: it does not go on whatever its dimensions.
+    if (!flawed) {
+      if (tight) tally.tight++;
+      else tally.loose++;
+    }
     if (++hand.tries >= mateTries) {
       hand.full = false;
       this.thrown++;

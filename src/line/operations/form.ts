@@ -1,29 +1,42 @@
 import type { Sampler } from '../../kernel/distributions/distribution.ts';
-import { standardNormal } from '../../kernel/distributions/normal.ts';
-import type { Streams } from '../../kernel/streams.ts';
-import type { SpecOf } from '../../scenario/stations.ts';
-import type { StockSpec } from '../../scenario/stocks.ts';
+import { type SheetTime, timeFor } from '../../standards/sheet-heating.ts';
+import type { ColdStart } from '../cold-start.ts';
 import type { Feature } from '../features.ts';
+import type { Follows } from '../follows.ts';
+import type { FormingFlaws } from '../forming-flaws.ts';
 import type { Machine } from '../machine.ts';
 import type { Setting } from '../setting.ts';
-import type { Variation } from '../stock.ts';
+import type { Variation } from '../variation.ts';
 import { Source, type SourceParts } from './source.ts';
+
+/** Place of the sheet's thickness among the deviations of a cycle; the settings follow in their order. */
+export const THICKNESS = 0;
 
 interface Controlled {
   readonly setting: Setting;
-  /** Column that remembers what a policy had added when the part was formed. */
+  /** Column that remembers what was added to the target when the part was formed. */
   readonly remembered: number;
   readonly cycleSd: number;
   readonly z: Sampler;
-  deviation: number;
+  readonly cold: ColdStart | null;
 }
 
-/** A feature of the parts with what it follows; `of` null is the thickness of the sheet. */
+/** A feature of the parts with what it follows; null when it is made later and has only its own variation yet. */
 interface Following {
   readonly feature: Feature;
-  /** Whether it is formed here, or made later and has only its own variation yet. */
-  readonly formed: boolean;
-  readonly gains: readonly { readonly of: Controlled | null; readonly gain: number }[];
+  readonly follows: Follows | null;
+}
+
+export interface FormParts {
+  readonly perSheet: number;
+  /** The thickness of the sheet, mm; null where it is not known. */
+  readonly thickness: { readonly nominal: number; readonly variation: Variation } | null;
+  /** Times by thickness that the cycle takes besides its own. */
+  readonly times: readonly SheetTime[];
+  readonly settings: readonly Controlled[];
+  readonly features: readonly Following[];
+  /** Null where no forming window and no least wall are given. */
+  readonly flaws: FormingFlaws | null;
 }
 
 /**
@@ -31,62 +44,56 @@ interface Following {
  * cycle, which count as they are when the sheet is loaded, and differ by cavity and by their own variation.
  */
 export class Form extends Source {
-  private readonly features: readonly Following[];
-  private readonly settings: readonly Controlled[];
-  private readonly heating: number;
-  private readonly thickness: { nominal: number; variation: Variation } | null = null;
+  /** Only where parts may turn out flawed. */
+  finish?: (machine: Machine) => void;
+  private readonly made: FormParts;
+  /** Of the present cycle, from the design: the thickness, mm, and each setting in its unit. */
+  private readonly deviations: Float64Array;
 
-  constructor(
-    on: SourceParts,
-    spec: SpecOf<'form'> & { readonly name: string },
-    sheet: StockSpec,
-    settings: ReadonlyMap<string, { setting: Setting; remembered: number }>,
-    features: readonly Feature[],
-    streams: Streams,
-  ) {
-    super(on, spec.perSheet);
-    this.heating = spec.heating?.value ?? 0;
-    const controlled = new Map(
-      (spec.settings ?? []).map(({ name, cycleSd }): [string, Controlled] => {
-        const z = standardNormal(streams.of(`setting/${name}/cycle`));
-        return [name, { ...settings.get(name)!, cycleSd: cycleSd?.value ?? 0, z, deviation: 0 }];
-      }),
-    );
-    this.settings = [...controlled.values()];
-    this.features = features.map((feature) => {
-      const gains = Object.entries(feature.spec.gains ?? {}).map(([name, { value }]) => ({
-        of: name === 'thickness' ? null : controlled.get(name)!,
-        gain: value,
-      }));
-      return { feature, formed: feature.spec.madeAt === spec.name, gains };
-    });
-    if (sheet.thickness) {
-      const { nominal, lotSd, ownSd } = sheet.thickness;
-      this.thickness = { nominal, variation: on.stock.variation('sheet thickness', lotSd, ownSd) };
-    }
+  constructor(on: SourceParts, made: FormParts) {
+    super(on, made.perSheet);
+    this.made = made;
+    this.deviations = new Float64Array(made.settings.length + 1);
+    const { flaws } = made;
+    if (flaws) this.finish = (machine) => flaws.finish(machine);
   }
 
   protected override shape(machine: Machine, lot: number): void {
+    const { deviations } = this;
+    const { settings, features, flaws } = this.made;
     const { parts, calendar } = this.on;
-    for (const it of this.settings) {
-      it.deviation = it.setting.deviation(calendar.now) + it.cycleSd * it.z();
+    const { now } = calendar;
+    for (let k = 0; k < settings.length; k++) {
+      const { setting, cycleSd, z, cold } = settings[k]!;
+      const off = setting.deviation(now) + cycleSd * z();
+      deviations[k + 1] = cold === null ? off : off + cold.at(machine, now);
     }
-    const sheet = this.thickness;
-    // A normal spread could in principle make a sheet of no thickness: keep heating time above zero.
-    const thicker = sheet ? sheet.variation.ofLot(lot) + sheet.variation.ofPiece() : 0;
-    if (sheet) machine.cycle += this.heating * Math.max(0, sheet.nominal + thicker);
-    for (const { feature, formed, gains } of this.features) {
-      // The gain times the deviation of each setting, mm.
-      let response = 0;
-      for (const { of, gain } of gains) response += gain * (of ? of.deviation : thicker);
-      const common = feature.shared(lot) + (formed ? feature.base + response : 0);
+    const thickness = this.takeSheet(machine, lot);
+    if (flaws !== null) flaws.begin(machine, deviations, thickness);
+    for (const { feature, follows } of features) {
+      const designed = follows === null ? 0 : feature.base + follows.response(deviations);
+      const common = feature.shared(lot) + designed;
       for (let i = 0; i < machine.loaded; i++) {
         const row = machine.load[i]!;
         parts.set(row, feature.truth, parts.get(row, feature.truth) + common + feature.cavity(i));
       }
     }
-    for (const { setting, remembered } of this.settings) {
-      for (let i = 0; i < machine.loaded; i++) parts.set(machine.load[i]!, remembered, setting.adjusted);
+    for (const { setting, remembered } of settings) {
+      const added = setting.inForce(now);
+      for (let i = 0; i < machine.loaded; i++) parts.set(machine.load[i]!, remembered, added);
     }
+  }
+
+  /** The thickness of the sheet, mm, which lengthens the cycle. */
+  private takeSheet(machine: Machine, lot: number): number {
+    const { thickness, times } = this.made;
+    if (thickness === null) return 0;
+    const { nominal, variation } = thickness;
+    const thicker = variation.ofLot(lot) + variation.ofPiece();
+    this.deviations[THICKNESS] = thicker;
+    // A normal spread could in principle make a sheet of no thickness: keep its times above zero.
+    const thick = Math.max(0, nominal + thicker);
+    for (const time of times) machine.cycle += timeFor(time, thick);
+    return thick;
   }
 }

@@ -1,5 +1,6 @@
 import type { Sampler } from '../../kernel/distributions/distribution.ts';
 import type { Feature } from '../features.ts';
+import type { Flaw } from '../flaw.ts';
 import type { Machine, Operation } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
 import type { Place } from '../place.ts';
@@ -29,6 +30,8 @@ export interface GaugeParts {
   /** Column: 1 when the part's mark took. */
   readonly marked: number;
   readonly gaugings: readonly Gauging[];
+  /** Which parts have a flaw that shows when they are gauged. */
+  readonly flaw: Flaw | null;
 }
 
 /** Gauges one part in `every` and judges its readings; the others pass in no time. */
@@ -92,8 +95,8 @@ export class Gauge implements Operation {
   }
 
   private judge(row: number, known: boolean): Place {
-    const parts = this.on.parts;
-    let off = false;
+    const { parts, flaw } = this.on;
+    let off = flaw?.isAt(row) === true;
     for (const { feature, bias, repeatability, luck, again } of this.on.gaugings) {
       const reading = parts.get(row, feature.truth) + bias + repeatability * parts.get(row, luck);
       parts.set(row, luck, again());

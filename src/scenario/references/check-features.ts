@@ -1,7 +1,45 @@
-import { nameOf } from '../units.ts';
+import type { FeatureSpec } from '../parts.ts';
+import type { Path } from '../problem.ts';
+import type { StationSpec } from '../stations.ts';
+import { checkCorrelations } from './check-correlations.ts';
+import { checkFollows } from './check-follows.ts';
 import type { Checker } from './checker.ts';
 
-/** Where features are made and what they follow. */
+/** What only a formed feature has. */
+const FORMED = {
+  cavities: 'only a formed feature has cavities',
+  mould: 'only a formed feature has a mould',
+  gains: 'only a formed feature follows forming settings',
+  curvatures: 'only a formed feature follows forming settings',
+  interactions: 'only a formed feature follows forming settings',
+} as const;
+
+function checkFeature(check: Checker, feature: FeatureSpec, maker: StationSpec, path: Path): void {
+  if (maker.does !== 'trim' && feature.wear)
+    check.say(
+      [...path, 'wear'],
+      `only a trimmed feature changes as a tool wears; "${maker.name}" does ${maker.does}`,
+    );
+  if (maker.does !== 'form') {
+    for (const key of Object.keys(FORMED) as (keyof typeof FORMED)[]) {
+      const given = feature[key];
+      // Nothing in it asks for nothing.
+      const empty = key !== 'cavities' && typeof given === 'object' && Object.keys(given).length === 0;
+      if (given !== undefined && !empty)
+        check.say([...path, key], `${FORMED[key]}; "${maker.name}" does ${maker.does}`);
+    }
+    return;
+  }
+  if (feature.cavities && feature.cavities.length !== maker.perSheet) {
+    check.say(
+      [...path, 'cavities'],
+      `${feature.cavities.length} offsets for ${maker.perSheet} cavities; expected one for each part of a sheet`,
+    );
+  }
+  checkFollows(check, feature, maker, path);
+}
+
+/** Where features are made, what they follow and how they vary together. */
 export function checkFeatures(check: Checker): void {
   for (const [i, part] of (check.raw.parts ?? []).entries()) {
     if (i > 0) check.say(['parts', part.name], 'a line makes one kind of part in this version of the format');
@@ -9,52 +47,11 @@ export function checkFeatures(check: Checker): void {
       const path = ['parts', part.name, 'features', feature.name];
       check.station([...path, 'made-at'], feature.madeAt, ['form', 'trim']);
       const maker = check.stations.get(feature.madeAt);
-      if (!maker) continue;
-      if (maker.does !== 'trim' && feature.wear)
-        check.say(
-          [...path, 'wear'],
-          `only a trimmed feature changes as a tool wears; "${maker.name}" does ${maker.does}`,
-        );
-      const gains = Object.entries(feature.gains ?? {});
-      if (maker.does !== 'form') {
-        if (feature.cavities !== undefined)
-          check.say(
-            [...path, 'cavities'],
-            `only a formed feature has cavities; "${maker.name}" does ${maker.does}`,
-          );
-        if (feature.mould !== undefined)
-          check.say(
-            [...path, 'mould'],
-            `only a formed feature has a mould; "${maker.name}" does ${maker.does}`,
-          );
-        if (gains.length > 0)
-          check.say(
-            [...path, 'gains'],
-            `only a formed feature follows forming settings; "${maker.name}" does ${maker.does}`,
-          );
-        continue;
-      }
-      if (feature.cavities && feature.cavities.length !== maker.perSheet) {
-        check.say(
-          [...path, 'cavities'],
-          `${feature.cavities.length} offsets for ${maker.perSheet} cavities; expected one for each part of a sheet`,
-        );
-      }
-      for (const [name, gain] of gains) {
-        const own = (maker.settings ?? []).map((setting) => setting.name);
-        if (!check.known([...path, 'gains', name], name, ['thickness', ...own], `setting of "${maker.name}"`))
-          continue;
-        if (name === 'thickness' && check.stock(maker.takes) && !check.stock(maker.takes)?.thickness) {
-          check.say([...path, 'gains', name], `the stock "${maker.takes}" has no thickness`);
-        }
-        const dimension = name === 'thickness' ? 'length' : check.settings.get(name)!.dimension;
-        if (gain.per !== dimension) {
-          check.say(
-            [...path, 'gains', name],
-            `"${name}" is ${nameOf(dimension)}, so its gain is a length per ${dimension}`,
-          );
-        }
-      }
+      if (maker) checkFeature(check, feature, maker, path);
     }
+    checkCorrelations(check, part.features, part.correlations ?? [], ['parts', part.name, 'correlations']);
+  }
+  for (const { name, features, correlations } of check.raw.stock) {
+    if (correlations) checkCorrelations(check, features ?? [], correlations, ['stock', name, 'correlations']);
   }
 }

@@ -1,17 +1,10 @@
 import { z } from 'zod';
-import { count, entry, measured, name, named, ratio } from '../fields.ts';
+import { count, entry, name, named } from '../fields.ts';
+import { setting } from '../forming/setting.ts';
+import { sheetTime } from '../forming/sheet-time.ts';
+import { wall } from '../forming/wall.ts';
+import { formingWindow } from '../forming/window.ts';
 import { operating } from './operating.ts';
-
-const setting = entry({
-  target: measured,
-  'cycle-sd': measured
-    .refine(({ value }) => value >= 0, { error: 'a standard deviation is not negative' })
-    .optional()
-    .describe('standard deviation from cycle to cycle'),
-}).refine(({ target, cycleSd }) => cycleSd === undefined || cycleSd.dimension === target.dimension, {
-  error: '"cycle-sd" and "target" have units of different kinds',
-  path: ['cycle-sd'],
-});
 
 export const form = entry({
   does: z.literal('form'),
@@ -19,8 +12,11 @@ export const form = entry({
   takes: name.describe('the stock of sheet'),
   makes: name.describe('the kind of part'),
   'per-sheet': count(1).describe('parts from one sheet'),
-  heating: ratio('time', '16 s/mm')
+  heating: sheetTime('heating')
     .optional()
-    .describe('heating time per mm of sheet thickness, added to the cycle'),
+    .describe('heating time per mm of sheet thickness, or how it grows; added to the cycle'),
+  cooling: sheetTime('cooling').optional().describe('cooling time, likewise'),
   settings: named(setting).optional(),
+  window: formingWindow.optional().describe('outside which parts are incomplete or webbed'),
+  wall: wall.optional().describe('mean wall thickness, from the sheet and how far it is drawn'),
 });

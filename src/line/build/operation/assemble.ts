@@ -1,6 +1,7 @@
 import type { SpecOf } from '../../../scenario/stations.ts';
 import type { Pair } from '../../fit.ts';
 import { Assemble, type Mate } from '../../operations/assemble.ts';
+import { correlateMate } from '../correlate.ts';
 import type { Plan } from '../plan.ts';
 import { readerOf } from './reader.ts';
 import { timeOf } from './visits.ts';
@@ -13,6 +14,10 @@ function mateOf(name: string, station: string, plan: Plan): Mate {
     nominal,
     variation: stock.variation(name, lotSd, ownSd),
   }));
+  correlateMate(
+    spec,
+    features.map(({ variation }) => variation),
+  );
   return { stock, features };
 }
 
@@ -41,6 +46,7 @@ export function assemble(spec: SpecOf<'assemble'>, plan: Plan): Assemble {
       pairs,
       mateTries: spec.mateTries,
       marked: plan.marked,
+      flaw: plan.line.flaw,
       scrapWithoutMates: spec.withoutMates === 'scrap',
     },
     rejectsTo(spec.misfit, spec.name),

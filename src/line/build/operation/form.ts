@@ -1,18 +1,85 @@
+import { standardNormal } from '../../../kernel/distributions/normal.ts';
+import type { FeatureSpec } from '../../../scenario/parts.ts';
 import type { SpecOf } from '../../../scenario/stations.ts';
-import { Form } from '../../operations/form.ts';
+import { ColdStart } from '../../cold-start.ts';
+import { Follows } from '../../follows.ts';
+import { FormingFlaws, type Outside, type Wall, type Window } from '../../forming-flaws.ts';
+import { Form, THICKNESS } from '../../operations/form.ts';
 import type { Plan } from '../plan.ts';
 import { counted, sourceParts } from './source.ts';
 
-export function form(spec: SpecOf<'form'>, plan: Plan): Form {
-  const { settings, features, streams } = plan.line;
-  const sheet = plan.scenario.stocks.find(({ name }) => name === spec.takes)!;
-  const made = new Form(
-    sourceParts(spec, spec.takes, plan),
-    spec,
-    sheet,
-    settings,
-    [...features.values()],
-    streams,
+type Spec = SpecOf<'form'> & { readonly name: string };
+
+/** Place of a setting, or of the thickness, among the deviations of a cycle. */
+const placeOf = (name: string, { settings = [] }: Spec): number =>
+  name === 'thickness' ? THICKNESS : THICKNESS + 1 + settings.findIndex((setting) => setting.name === name);
+
+function followsOf({ gains, curvatures, interactions }: FeatureSpec, spec: Spec): Follows {
+  return new Follows(
+    Object.entries(gains ?? {}).map(([name, { value }]) => ({ of: placeOf(name, spec), gain: value })),
+    [
+      ...Object.entries(curvatures ?? {}).map(([name, { value }]) => {
+        const place = placeOf(name, spec);
+        return { one: place, other: place, gain: value };
+      }),
+      ...(interactions ?? []).map(({ of, gain }) => ({
+        one: placeOf(of[0], spec),
+        other: placeOf(of[1], spec),
+        gain: gain.value,
+      })),
+    ],
   );
+}
+
+function flawsOf(spec: Spec, { line, next }: Plan): FormingFlaws | null {
+  if (!spec.window && !spec.wall) return null;
+  const outside = (word: 'scrap' | 'pass'): Outside => (word === 'scrap' ? null : line.flaw);
+  const at = spec.window ? placeOf(spec.window.setting, spec) : THICKNESS;
+  const target = spec.settings?.find(({ name }) => name === spec.window?.setting)?.target.value ?? 0;
+  const window: Window | null = spec.window
+    ? {
+        of: at,
+        lowest: (spec.window.from?.value ?? Number.NEGATIVE_INFINITY) - target,
+        highest: (spec.window.to?.value ?? Number.POSITIVE_INFINITY) - target,
+        outside: outside(spec.window.outside),
+      }
+    : null;
+  const wall: Wall | null = spec.wall
+    ? {
+        drawRatio: spec.wall.drawRatio,
+        least: spec.wall.least,
+        thinning: spec.wall.thinning?.value ?? 0,
+        of: at,
+        outside: outside(spec.wall.outside),
+      }
+    : null;
+  return new FormingFlaws(window, wall, next.get(spec.name)!, line.tally);
+}
+
+export function form(spec: Spec, plan: Plan): Form {
+  const { settings, features, streams } = plan.line;
+  const on = sourceParts(spec, spec.takes, plan);
+  const { thickness } = plan.scenario.stocks.find(({ name }) => name === spec.takes)!;
+  const made = new Form(on, {
+    perSheet: spec.perSheet,
+    thickness: thickness
+      ? {
+          nominal: thickness.nominal,
+          variation: on.stock.variation('sheet thickness', thickness.lotSd, thickness.ownSd),
+        }
+      : null,
+    times: [spec.heating, spec.cooling].filter((time) => time !== undefined),
+    settings: (spec.settings ?? []).map(({ name, cycleSd, whenCold }) => ({
+      ...settings.get(name)!,
+      cycleSd: cycleSd?.value ?? 0,
+      z: standardNormal(streams.of(`setting/${name}/cycle`)),
+      cold: whenCold ? new ColdStart({ ...whenCold, by: whenCold.by.value }, spec.machines) : null,
+    })),
+    features: [...features.values()].map((feature) => ({
+      feature,
+      follows: feature.spec.madeAt === spec.name ? followsOf(feature.spec, spec) : null,
+    })),
+    flaws: flawsOf(spec, plan),
+  });
   return counted(made, spec.takes, plan);
 }

@@ -19,7 +19,7 @@ export function gauge(spec: SpecOf<'gauge'>, plan: Plan): Gauge {
   const time = timeOf(spec, plan);
   const reader = readerOf(spec, plan);
   const made = new Gauge(
-    { time, next, scrap, parts, reader, marked: plan.marked, gaugings },
+    { time, next, scrap, parts, reader, marked: plan.marked, gaugings, flaw: plan.line.flaw },
     spec.every,
     rejects,
   );

@@ -1,0 +1,81 @@
+import { meanWall } from '../standards/draw-ratio.ts';
+import type { Flaw } from './flaw.ts';
+import type { Machine } from './machine.ts';
+import type { Place } from './place.ts';
+import type { Tally } from './tally.ts';
+
+/** Kinds of flaws, each a count of `Tally`. */
+type Kind = 'incomplete' | 'webbed' | 'thin';
+
+/** What becomes of parts: null scraps them, else they are marked and pass. */
+export type Outside = Flaw | null;
+
+/** Between which deviations of a setting from its target parts form well. */
+export interface Window {
+  /** Place of the setting among the deviations of a cycle. */
+  readonly of: number;
+  readonly lowest: number;
+  readonly highest: number;
+  readonly outside: Outside;
+}
+
+export interface Wall {
+  readonly drawRatio: number;
+  /** Thinnest mean wall, mm. */
+  readonly least: number;
+  /** Share of the wall lost per unit by which the setting at place `of` lies above its target. */
+  readonly thinning: number;
+  readonly of: number;
+  readonly outside: Outside;
+}
+
+interface Found {
+  readonly kind: Kind;
+  readonly outside: Outside;
+}
+
+/** Finds what is wrong with the parts of a sheet, and sends them where such parts go. One flaw counts, the window's first. */
+export class FormingFlaws {
+  private readonly window: Window | null;
+  private readonly wall: Wall | null;
+  private readonly next: Place;
+  private readonly tally: Tally;
+  /** By machine: what is wrong with the sheet on it. */
+  private readonly found: (Found | null)[] = [];
+
+  constructor(window: Window | null, wall: Wall | null, next: Place, tally: Tally) {
+    this.window = window;
+    this.wall = wall;
+    this.next = next;
+    this.tally = tally;
+  }
+
+  /** A sheet is loaded, with these deviations of its settings; `thickness` in mm. */
+  begin({ slot }: Machine, deviations: Float64Array, thickness: number): void {
+    this.found[slot] = this.flawOf(deviations, thickness);
+  }
+
+  /** The cycle is over: counts the flawed parts, and marks or scraps them. */
+  finish(machine: Machine): void {
+    const { load, loaded, outlets, scrap } = machine;
+    const found = this.found[machine.slot]!;
+    const out = found !== null && found.outside === null ? scrap : this.next;
+    for (let i = 0; i < loaded; i++) outlets[i] = out;
+    if (found === null) return;
+    this.tally[found.kind] += loaded;
+    if (found.outside !== null) for (let i = 0; i < loaded; i++) found.outside.put(load[i]!);
+  }
+
+  private flawOf(deviations: Float64Array, thickness: number): Found | null {
+    const { window, wall } = this;
+    if (window !== null) {
+      const deviation = deviations[window.of]!;
+      if (deviation < window.lowest) return { kind: 'incomplete', outside: window.outside };
+      if (deviation > window.highest) return { kind: 'webbed', outside: window.outside };
+    }
+    if (wall === null) return null;
+    const lost = wall.thinning === 0 ? 0 : wall.thinning * Math.max(0, deviations[wall.of]!);
+    const left = meanWall(thickness, wall.drawRatio) * (1 - lost);
+    return left < wall.least ? { kind: 'thin', outside: wall.outside } : null;
+  }
+}
