@@ -5,6 +5,7 @@ import { routesOf } from '../scenario/routes.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { shiftsText } from './calendar-text.ts';
 import { disturbanceTexts } from './disturbance-text.ts';
+import { nominalWall } from './forming-text.ts';
 
 export interface CheckSource {
   readonly scenario: Scenario;
@@ -34,6 +35,8 @@ export function checkJson({ scenario, ideal, file, sha256 }: CheckSource): objec
         rate_per_h: rate * 3600,
         flow_per_h: flow * 3600,
         calendar: spec.calendar ?? null,
+        ...(spec.does === 'form' &&
+          spec.wall && { mean_wall_mm: nominalWall(spec, scenario), least_wall_mm: spec.wall.least }),
       };
     }),
     crew: crew.map(({ name, number, serves, calendar }) => ({

@@ -3,6 +3,7 @@ import type { StationSpec } from '../scenario/stations.ts';
 import type { TaskSpec } from '../scenario/tasks.ts';
 import { durationText } from './duration.ts';
 import { percent } from './format.ts';
+import { formingTexts } from './forming-text.ts';
 import { lawText } from './law-text.ts';
 import { counted } from './words.ts';
 
@@ -71,8 +72,8 @@ function shiftEndText({ does, calendar, shiftEnd }: StationSpec): string | undef
 }
 
 /** What a station does besides its cycles, and where it departs from what is usual; nothing where there is no such thing. */
-export function stationTexts({ stations }: Scenario): string[] {
-  return stations.flatMap((spec) => {
+export function stationTexts(scenario: Scenario): string[] {
+  return scenario.stations.flatMap((spec) => {
     const told = [
       spec.speed < 1 ? `works at ${percent(spec.speed)} % of its speed` : undefined,
       handlingText(spec),
@@ -82,6 +83,7 @@ export function stationTexts({ stations }: Scenario): string[] {
       readerText(spec),
       WHILE_DOWN[spec.whileDown],
       shiftEndText(spec),
+      ...formingTexts(spec, scenario),
     ].filter((text) => text !== undefined);
     return told.length > 0 ? [`"${spec.name}": ${told.join('; ')}`] : [];
   });
