@@ -1,7 +1,13 @@
-// The one function used of a package that ships no types.
+// The few functions used of a package that ships no types.
 declare module 'jstat' {
   const jstat: {
-    readonly jStat: { readonly studentt: { inv(p: number, degreesOfFreedom: number): number } };
+    readonly jStat: {
+      readonly studentt: { inv(p: number, degreesOfFreedom: number): number };
+      readonly centralF: { cdf(x: number, numerator: number, denominator: number): number };
+      /** The regularized incomplete beta function. */
+      ibeta(x: number, a: number, b: number): number;
+      ibetainv(p: number, a: number, b: number): number;
+    };
   };
   export default jstat;
 }
