@@ -2,6 +2,7 @@ import type { Actor } from '../kernel/calendar.ts';
 import { type Law, samplerOf } from '../kernel/distributions/index.ts';
 import { standardNormal } from '../kernel/distributions/normal.ts';
 import type { Line } from './line.ts';
+import { OneIn } from './sampling.ts';
 
 /** A reading as a policy sees it. */
 export interface Reading {
@@ -101,7 +102,7 @@ export class Controls implements Actor {
   }
 
   gaugeEvery(gauge: string, every: number): void {
-    this.#line.gauges.get(gauge)!.every = every;
+    this.#line.gauges.get(gauge)!.sampling = new OneIn(every);
   }
 
   /** Sends rejects of a gauging or assembling station to pass, scrap or a rework station. */

@@ -20,6 +20,9 @@ export const COUNTS = [
   'unread',
   /** Parts sent to be marked anew, each time. */
   'reMarked',
+  /** By an acceptance plan. */
+  'lotsAccepted',
+  'lotsRejected',
 ] as const;
 
 export type Count = (typeof COUNTS)[number];

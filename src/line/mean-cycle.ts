@@ -1,7 +1,8 @@
 import { meanOf } from '../kernel/distributions/index.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import type { StationSpec } from '../scenario/stations.ts';
+import { loadOf, type SpecOf, type StationSpec } from '../scenario/stations.ts';
 import type { StockSpec } from '../scenario/stocks.ts';
+import { samplingPlan } from '../standards/iso-2859.ts';
 import { type SheetTime, timeFor } from '../standards/sheet-heating.ts';
 import { markersOf, readShare } from './read-share.ts';
 
@@ -17,6 +18,22 @@ function bySheet(time: SheetTime | undefined, sheet: StockSpec['thickness']): nu
   if (!time || !sheet) return 0;
   const varies = time.power === 2 ? time.factor * (sheet.lotSd ** 2 + sheet.ownSd ** 2) : 0;
   return timeFor(time, sheet.nominal) + varies;
+}
+
+/** Mean time of one cycle of a gauge, of one part or one lot; `reading` is what reading the mark of a part adds, s. */
+function gauged({ inspection, measures }: SpecOf<'gauge'>, cycle: number, reading: number): number {
+  const each = measures.reduce((sum, { takes }) => sum + takes, reading);
+  switch (inspection.by) {
+    case 'count':
+      return (cycle + each) / inspection.every;
+    // How many of the parts these are depends on how many come, so the best case stands: the others pass in no time.
+    case 'clock':
+    case 'delivery':
+      return 0;
+    // Rejected lots that are screened take longer.
+    case 'plan':
+      return cycle + samplingPlan(inspection.lot, inspection.aql, 'normal').sample * each;
+  }
 }
 
 /**
@@ -40,7 +57,7 @@ export function meanCycle(spec: StationSpec, scenario: Scenario): MeanCycle {
       return { worked, handled, parts: spec.perSheet };
     }
     case 'gauge':
-      return { worked: (cycle + reading()) / spec.speed / spec.every, handled, parts: 1 };
+      return { worked: gauged(spec, cycle, reading()) / spec.speed, handled, parts: loadOf(spec) };
     case 'work':
       return { worked: cycle / spec.speed, handled, parts: spec.batch };
     default:

@@ -21,6 +21,9 @@ export class Tally {
   unread = 0;
   /** Parts sent to be marked anew, each time. */
   reMarked = 0;
+  /** Lots judged by an acceptance plan. */
+  lotsAccepted = 0;
+  lotsRejected = 0;
   /** Sum over good parts of the time from start to leaving, s. */
   leadSeconds = 0;
   /** The same over all parts that left. */

@@ -23,6 +23,8 @@ function manner(spec: StationSpec): string {
       return `${machines} + ${spec.takes.map(printable).join(' + ')}`;
     case 'work':
       return `${machines}${spec.batch > 1 ? `, ${spec.batch} at a time` : ''}`;
+    case 'gauge':
+      return `${machines}${spec.inspection.by === 'plan' ? `, ${spec.inspection.lot} at a time` : ''}`;
     case 'arrive':
       return ` (${lawText(spec.cycle)} apart${spec.whenFull === 'lost' ? ', lost when full' : ''})`;
     default:

@@ -54,7 +54,9 @@ const someShare: Bound = {
 };
 const upToWhole: Bound = { words: 'from 0 % to 100 %', holds: (value) => value >= 0 && value <= 1 };
 
-function unitPattern(units: readonly string[]): string {
+/** What a quantity with its unit looks like, for the JSON schema. */
+export function quantityPattern(dimension: Dimension): string {
+  const units = unitsOf(dimension);
   return `^\\s*${NUMBER_PATTERN}\\s*(?:${units.map((unit) => unit.replace('/', '\\/').replace('µ', '[µμ]')).join('|')})\\s*$`;
 }
 
@@ -71,7 +73,7 @@ function quantity(dimension: Dimension, bound: Bound) {
     .meta({
       type: 'string',
       anyOf: undefined,
-      pattern: unitPattern(unitsOf(dimension)),
+      pattern: quantityPattern(dimension),
       description: `${nameOf(dimension)}, such as ${exampleOf(dimension)}${bound.words && `; ${bound.words}`}`,
     })
     .transform((given, context) => {

@@ -17,6 +17,23 @@ export const station = kinds('does', words, [work, form, trim, mark, gauge, asse
 export type StationSpec = z.output<typeof station> & { readonly name: string };
 export type SpecOf<Kind extends StationSpec['does']> = Extract<StationSpec, { does: Kind }>;
 
+/** Parts that a station takes at once. */
+export function loadOf(station: StationSpec): number {
+  switch (station.does) {
+    case 'form':
+      return station.perSheet;
+    case 'work':
+      return isSource(station) ? 1 : station.batch;
+    case 'gauge':
+      return station.inspection.by === 'plan' ? station.inspection.lot : 1;
+    default:
+      return 1;
+  }
+}
+
+/** Whether parts wait in front of this station until so many are there. */
+export const gathers = (station: StationSpec): boolean => station.does !== 'form' && loadOf(station) > 1;
+
 /** Whether parts start at this station. */
 export function isSource(station: StationSpec): boolean {
   if (station.does === 'form' || station.does === 'arrive') return true;

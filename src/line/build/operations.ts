@@ -1,4 +1,4 @@
-import type { StationSpec } from '../../scenario/stations.ts';
+import { loadOf, type StationSpec } from '../../scenario/stations.ts';
 import { OnCarriers } from '../carriers.ts';
 import type { Operation } from '../machine.ts';
 import { arrive } from './operation/arrive.ts';
@@ -39,8 +39,8 @@ export function operationOf(spec: StationSpec, plan: Plan): Operation {
     if (from !== spec.name) continue;
     const carriers = plan.line.carriers.get(name)!;
     carriers.consumers.push(plan.station(spec.name));
-    carriers.load = plan.loadOf(spec);
-    operation = new OnCarriers(carriers, operation, plan.loadOf(spec));
+    carriers.load = loadOf(spec);
+    operation = new OnCarriers(carriers, operation, loadOf(spec));
   }
   return operation;
 }

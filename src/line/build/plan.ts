@@ -1,5 +1,4 @@
 import type { Scenario } from '../../scenario/scenario.ts';
-import { isSource, type StationSpec } from '../../scenario/stations.ts';
 import type { Line } from '../line.ts';
 import type { Place } from '../place.ts';
 import type { Station } from '../station.ts';
@@ -13,6 +12,8 @@ export class Plan {
   readonly marked: number;
   /** Column of the mark's grade, as its place in `GRADES`; null where all are alike. */
   readonly grade: number | null;
+  /** Column: the number of the delivery that the part was made from; null where nobody asks for it. */
+  readonly delivery: number | null;
   /** Where the parts of each station go on to. */
   readonly next = new Map<string, Place>();
   /** The tools of each trimming station that has any, by machine. */
@@ -26,6 +27,8 @@ export class Plan {
       (spec) => spec.does === 'mark' && (spec.grades !== undefined || spec.quality !== undefined),
     );
     this.grade = graded ? line.parts.column(0) : null;
+    const asks = scenario.stations.some((spec) => spec.does === 'gauge' && spec.inspection.by === 'delivery');
+    this.delivery = asks ? line.parts.column(-1) : null;
   }
 
   station(name: string): Station {
@@ -35,11 +38,5 @@ export class Plan {
   /** The station's number, by which crews know where it stands. */
   place(name: string): number {
     return this.scenario.stations.findIndex((spec) => spec.name === name);
-  }
-
-  /** Parts in one load of the station. */
-  loadOf(spec: StationSpec): number {
-    if (spec.does === 'form') return spec.perSheet;
-    return spec.does === 'work' && !isSource(spec) ? spec.batch : 1;
   }
 }

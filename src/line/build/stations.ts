@@ -1,5 +1,5 @@
 import type { BufferSpec } from '../../scenario/buffers.ts';
-import type { StationSpec } from '../../scenario/stations.ts';
+import { loadOf, type StationSpec } from '../../scenario/stations.ts';
 import { Buffer } from '../buffer.ts';
 import { Conveyor } from '../conveyor.ts';
 import { FATES } from '../fate.ts';
@@ -26,7 +26,7 @@ export function addStation(spec: StationSpec, plan: Plan): void {
   };
   const machines = Array.from({ length: spec.machines }, (_, slot) => {
     const name = spec.machines === 1 ? spec.name : `${spec.name} ${slot + 1}`;
-    const machine = new Machine(name, slot, line.calendar, plan.loadOf(spec), habits);
+    const machine = new Machine(name, slot, line.calendar, loadOf(spec), habits);
     machine.scrap = line.scrap;
     if (spec.calendar !== undefined) line.shifts.get(spec.calendar)!.members.push(machine);
     return machine;

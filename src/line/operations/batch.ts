@@ -4,11 +4,12 @@ import type { VisitTime } from '../visit-time.ts';
 /** Works on several parts together; the time is that of the part that came first. */
 export class Batch implements Operation {
   /** Called when some parts are there, but not all of a batch, where it may never come. */
-  onShort: (() => void) | null = null;
+  private readonly onShort: (() => void) | null;
   private readonly time: VisitTime;
   private readonly parts: number;
 
-  constructor(time: VisitTime, parts: number) {
+  constructor(time: VisitTime, parts: number, onShort: (() => void) | null) {
+    this.onShort = onShort;
     this.time = time;
     this.parts = parts;
   }

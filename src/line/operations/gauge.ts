@@ -1,30 +1,25 @@
-import type { Sampler } from '../../kernel/distributions/distribution.ts';
+import type { Calendar } from '../../kernel/calendar.ts';
 import type { Feature } from '../features.ts';
 import type { Flaw } from '../flaw.ts';
+import type { Appraisers, Gauging } from '../gauging.ts';
 import type { Machine, Operation } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
 import type { Place } from '../place.ts';
 import type { Reader } from '../reader.ts';
 import type { Rejects } from '../rejects.ts';
+import type { Sampling } from '../sampling.ts';
 import type { VisitTime } from '../visit-time.ts';
-
-/** How one feature is read: its true value, plus a bias, plus the repeatability times a deviate. */
-interface Gauging {
-  readonly feature: Feature;
-  readonly bias: number;
-  readonly repeatability: number;
-  /** Column of the part's deviate for the first reading, and draws for later ones. */
-  readonly luck: number;
-  readonly again: Sampler;
-}
 
 /** Told of every reading. `row` is the part when its mark could be read, else null. */
 export type ReadingListener = (feature: Feature, reading: number, row: number | null) => void;
 
 export interface GaugeParts {
   readonly time: VisitTime;
+  /** Time that all readings of one part take, s. */
+  readonly takes: number;
   readonly next: Place;
   readonly scrap: Place;
+  readonly calendar: Calendar;
   readonly parts: PartTable;
   readonly reader: Reader | null;
   /** Column: 1 when the part's mark took. */
@@ -32,32 +27,33 @@ export interface GaugeParts {
   readonly gaugings: readonly Gauging[];
   /** Which parts have a flaw that shows when they are gauged. */
   readonly flaw: Flaw | null;
+  /** Null where only one reads. */
+  readonly appraisers: Appraisers | null;
 }
 
-/** Gauges one part in `every` and judges its readings; the others pass in no time. */
+/** Gauges the parts that the sampling chooses and judges their readings; the others pass in no time. */
 export class Gauge implements Operation {
-  every: number;
+  sampling: Sampling;
   rejects: Rejects;
   readonly reader: Reader | null;
   readonly readingListeners: ReadingListener[] = [];
   /** Told of every judgement: whether the part was off limits. */
   readonly judgementListeners: ((off: boolean) => void)[] = [];
-  private readonly on: GaugeParts;
-  private arrived = 0;
+  protected readonly on: GaugeParts;
   /** By machine: whether the part on it is gauged, and whether it is known which part it is. */
   private readonly gauged: boolean[] = [];
   private readonly known: boolean[] = [];
   /** By machine: where the part on it goes that is not gauged; null for on. */
   private readonly sent: (Place | null)[] = [];
 
-  constructor(on: GaugeParts, every: number, rejects: Rejects) {
+  constructor(on: GaugeParts, sampling: Sampling, rejects: Rejects) {
     this.on = on;
     this.reader = on.reader;
-    this.every = every;
+    this.sampling = sampling;
     this.rejects = rejects;
   }
 
-  ready(): boolean {
+  ready(_machine: Machine): boolean {
     return true;
   }
 
@@ -67,24 +63,18 @@ export class Gauge implements Operation {
     const row = inbox.shift();
     machine.load[0] = row;
     machine.loaded = 1;
-    const gauged = ++this.arrived % this.every === 0;
+    const gauged = this.sampling.chooses(row, this.on.calendar.now);
     this.gauged[machine.slot] = gauged;
     this.sent[machine.slot] = null;
     machine.cycle = 0;
-    if (gauged) this.load(machine, row);
+    if (!gauged) return true;
+    const known = this.identify(machine, row);
+    this.known[machine.slot] = known;
+    const sent = this.reader?.sent ?? null;
+    this.sent[machine.slot] = sent;
+    if (sent === null) machine.cycle += this.on.time.of(row) + this.on.takes;
+    else this.gauged[machine.slot] = false;
     return true;
-  }
-
-  /** Finds out which part it is; then it is gauged, unless it is sent to be marked anew. */
-  private load(machine: Machine, row: number): void {
-    const { parts, marked, time } = this.on;
-    const { reader } = this;
-    const { slot } = machine;
-    this.known[slot] = reader ? reader.read(row) : parts.get(row, marked) === 1;
-    machine.cycle = reader?.seconds ?? 0;
-    this.sent[slot] = reader?.sent ?? null;
-    if (this.sent[slot] === null) machine.cycle += time.of(row);
-    else this.gauged[slot] = false;
   }
 
   finish(machine: Machine): void {
@@ -94,17 +84,29 @@ export class Gauge implements Operation {
       : (this.sent[slot] ?? this.on.next);
   }
 
-  private judge(row: number, known: boolean): Place {
-    const { parts, flaw } = this.on;
-    let off = flaw?.isAt(row) === true;
-    for (const { feature, bias, repeatability, luck, again } of this.on.gaugings) {
-      const reading = parts.get(row, feature.truth) + bias + repeatability * parts.get(row, luck);
-      parts.set(row, luck, again());
-      const { limits } = feature.spec;
-      if (limits !== null && (reading < limits.lower || reading > limits.upper)) off = true;
+  /** Whether it is known which part this is; to find out takes the machine time. */
+  protected identify(machine: Machine, row: number): boolean {
+    const { parts, marked } = this.on;
+    if (this.reader === null) return parts.get(row, marked) === 1;
+    const known = this.reader.read(row);
+    machine.cycle += this.reader.seconds;
+    return known;
+  }
+
+  /** Takes and tells the readings of a part and the judgement of it, and says where it goes. */
+  protected judge(row: number, known: boolean): Place {
+    const { parts, gaugings, appraisers, flaw } = this.on;
+    const appraiser = appraisers === null ? 0 : appraisers.of(row);
+    let off = flaw !== null && flaw.isAt(row);
+    for (const gauging of gaugings) {
+      const reading = gauging.read(row, appraiser);
+      gauging.renew(row);
+      if (gauging.isOff(reading)) off = true;
+      const { feature } = gauging;
       if (known) parts.set(row, feature.reading, reading);
       for (const listener of this.readingListeners) listener(feature, reading, known ? row : null);
     }
+    if (appraisers !== null) appraisers.renew(row);
     for (const listener of this.judgementListeners) listener(off);
     if (!known && this.reader?.spec.unread.scraps) return this.on.scrap;
     return off ? this.rejects(row) : this.on.next;

@@ -11,6 +11,8 @@ export interface SourceParts {
   readonly tally: Tally;
   readonly stock: Stock;
   readonly cycle: Sampler;
+  /** Where a part keeps its delivery, and the number of one there by its number in the stock; null where nobody asks. */
+  readonly delivery: { readonly column: number; readonly numberOf: (lot: number) => number } | null;
 }
 
 /** Takes a piece of stock and starts one part from it. */
@@ -39,8 +41,17 @@ export class Source implements Operation {
     tally.started += this.perPiece;
     for (let i = 0; i < this.perPiece; i++) machine.load[i] = parts.start(calendar.now);
     machine.loaded = this.perPiece;
+    if (this.on.delivery !== null) this.remember(machine, this.on.delivery, lot);
     this.shape(machine, lot);
     return true;
+  }
+
+  private remember(
+    machine: Machine,
+    { column, numberOf }: NonNullable<SourceParts['delivery']>,
+    lot: number,
+  ): void {
+    for (let i = 0; i < machine.loaded; i++) this.on.parts.set(machine.load[i]!, column, numberOf(lot));
   }
 
   /** What the operation makes of the parts on the machine; `lot` is that of the piece. */

@@ -1,14 +1,8 @@
 import type { CarrierSpec } from '../carriers.ts';
-import { isSource, type StationSpec } from '../stations.ts';
+import { gathers, isSource, loadOf } from '../stations.ts';
 import { comesBack } from './check-flow.ts';
 import type { Checker } from './checker.ts';
 import { Ways } from './ways.ts';
-
-/** Parts that a station loads at once. */
-function loadOf(station: StationSpec): number {
-  if (station.does === 'form') return station.perSheet;
-  return station.does === 'work' ? station.batch : 1;
-}
 
 /** Whether a station takes the carriers that loads its parts itself, and enough of them for one load. */
 export function checkCarrier(check: Checker, { name, number, from, to }: CarrierSpec): void {
@@ -53,7 +47,8 @@ export function checkCirculation(check: Checker): void {
     const load = source ? loadOf(source) : 1;
     const around = new Ways(raw.stations.filter((other) => other.name !== from));
     for (const station of raw.stations) {
-      if (station.does !== 'work' || station.batch === 1 || !ways.lead(from, station.name)) continue;
+      if (!gathers(station) || !ways.lead(from, station.name)) continue;
+      const together = loadOf(station);
       // Where parts without a carrier come too, they fill the batch.
       const others = raw.stations.some(
         (other) =>
@@ -61,10 +56,10 @@ export function checkCirculation(check: Checker): void {
           (other.name === to && ways.lead(to, station.name)),
       );
       const carried = number - (number % load);
-      if (others || carried >= station.batch) continue;
+      if (others || carried >= together) continue;
       check.say(
         [...path, 'number'],
-        `${number} ${number === 1 ? 'carrier takes' : 'carriers take'} ${carried} parts at once, but "${station.name}" starts only when ${station.batch} are there; give at least ${Math.ceil(station.batch / load) * load}`,
+        `${number} ${number === 1 ? 'carrier takes' : 'carriers take'} ${carried} parts at once, but "${station.name}" starts only when ${together} are there; give at least ${Math.ceil(together / load) * load}`,
       );
     }
   }

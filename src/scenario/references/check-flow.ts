@@ -7,7 +7,10 @@ import type { Checker } from './checker.ts';
 function rejectsOf(station: StationSpec): string[] {
   const reMarked = reMarkOf(station)?.station;
   const also = reMarked === undefined ? [] : [reMarked];
-  if (station.does === 'gauge') return [station.offLimits, ...also];
+  if (station.does === 'gauge') {
+    const { inspection, offLimits } = station;
+    return inspection.by === 'plan' ? [offLimits, inspection.rejected, ...also] : [offLimits, ...also];
+  }
   return station.does === 'assemble' ? [station.misfit, ...also] : also;
 }
 

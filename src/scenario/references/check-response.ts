@@ -2,6 +2,16 @@ import type { Path } from '../problem.ts';
 import type { ResponseSpec } from '../responses.ts';
 import type { Checker } from './checker.ts';
 
+/** A station that inspects lots has a plan of its own for which parts it gauges. */
+function checkInspected(check: Checker, at: string, path: Path): void {
+  const station = check.stations.get(at);
+  if (station?.does === 'gauge' && station.inspection.by === 'plan')
+    check.say(
+      [...path, 'at'],
+      `"${at}" inspects lots by its acceptance plan, so it cannot gauge one part in so many; take one of them out`,
+    );
+}
+
 /** Whether what a response watches and changes is there and can be watched and changed. */
 export function checkResponse(check: Checker, it: ResponseSpec, path: Path): void {
   switch (it.do) {
@@ -25,6 +35,7 @@ export function checkResponse(check: Checker, it: ResponseSpec, path: Path): voi
     }
     case 'inspect':
       check.station([...path, 'at'], it.at, ['gauge']);
+      checkInspected(check, it.at, path);
       if (it.offLimits !== undefined) check.reject([...path, 'off-limits'], it.offLimits, ['pass', 'scrap']);
       return;
     case 'retune': {

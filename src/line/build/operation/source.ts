@@ -9,7 +9,13 @@ export function sourceParts(spec: StationSpec, takes: string, plan: Plan) {
   const stock = stocks.get(takes)!;
   stock.consumers.push(plan.station(spec.name));
   const cycle = samplerOf(spec.cycle, streams.of(`station/${spec.name}/cycle`));
-  return { calendar, parts, tally, stock, cycle };
+  // Deliveries of several stocks are numbered in turn.
+  const names = [...stocks.keys()];
+  const delivery =
+    plan.delivery === null
+      ? null
+      : { column: plan.delivery, numberOf: (lot: number) => lot * names.length + names.indexOf(takes) };
+  return { calendar, parts, tally, stock, cycle, delivery };
 }
 
 /** Lets the self-check know what a source takes and makes. */
