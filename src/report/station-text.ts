@@ -4,6 +4,7 @@ import type { TaskSpec } from '../scenario/tasks.ts';
 import { durationText } from './duration.ts';
 import { percent } from './format.ts';
 import { formingTexts } from './forming-text.ts';
+import { gaugeTexts } from './gauge-text.ts';
 import { lawText } from './law-text.ts';
 import { counted } from './words.ts';
 
@@ -76,6 +77,7 @@ export function stationTexts(scenario: Scenario): string[] {
   return scenario.stations.flatMap((spec) => {
     const told = [
       spec.speed < 1 ? `works at ${percent(spec.speed)} % of its speed` : undefined,
+      ...(spec.does === 'gauge' ? gaugeTexts(spec) : []),
       handlingText(spec),
       ...spec.setUps.map((task) => taskText('set-up', task)),
       ...spec.maintenance.map((task) => taskText('maintenance', task)),

@@ -19,11 +19,11 @@ const EVERY = `expected a whole number of parts from 1 to ${MOST_COUNTED}, such 
 
 const period = z.string().meta({ pattern: quantityPattern('time') });
 
+const error = ({ input }: { readonly input?: unknown }) => `"${String(input)}": ${EVERY}`;
+
 /** One part in so many, or the next part after so much time. */
 export const every = z
-  .union([z.int().min(1).max(MOST_COUNTED), period], {
-    error: ({ input }) => (input === undefined ? EVERY : `"${String(input)}": ${EVERY}`),
-  })
+  .union([z.int({ error }).min(1, { error }).max(MOST_COUNTED, { error }), period], { error })
   .transform((given, context): Inspection => {
     if (typeof given === 'number') return { by: 'count', every: given };
     const read = readQuantity(given);

@@ -37,10 +37,14 @@ export const gaugedCell = ({
   rim = '',
   reading = 'repeatability: 0 mm',
   every = 1,
+  inspection = '',
+  buffer = 5,
   offLimits = 'pass',
+  sheet = 'unlimited: true',
+  more = '',
 } = {}): string => `
 stock:
-  sheet: { unlimited: true }
+  sheet: { ${sheet} }
 parts:
   tray:
     features:
@@ -57,9 +61,9 @@ stations:
     to: gauging
   gauging:
     does: gauge
-    buffer: 5
+    buffer: ${buffer}
     cycle: 1 s
-    every: ${every}
+    ${inspection || `every: ${every}`}${more && `\n    ${more}`}
     measures:
       rim: { ${reading} }
     off-limits: ${offLimits}

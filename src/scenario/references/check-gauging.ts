@@ -2,6 +2,9 @@ import type { Path } from '../problem.ts';
 import { isSource, type SpecOf } from '../stations.ts';
 import type { Checker } from './checker.ts';
 
+/** Lengths are written in several units and added in binary. */
+const ROUNDING = 1e-9;
+
 /** The limits of a feature, null without; undefined where it is unknown or has problems of its own. */
 function limitsOf(check: Checker, name: string) {
   return check.raw.parts?.flatMap((part) => part.features).find((feature) => feature.name === name)?.limits;
@@ -17,7 +20,7 @@ function checkReadings(check: Checker, station: SpecOf<'gauge'>, path: Path): vo
         [...at, 'guard'],
         `"${name}" has no limits to draw in; give it a tolerance, or take "guard" out`,
       );
-    else if (limits && 2 * guard >= limits.upper - limits.lower)
+    else if (limits && 2 * guard >= (limits.upper - limits.lower) * (1 - ROUNDING))
       check.say(
         [...at, 'guard'],
         `it leaves nothing to accept between the limits of "${name}", ${Number((limits.upper - limits.lower).toPrecision(9))} mm apart; give less than half of that`,
