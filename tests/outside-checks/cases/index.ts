@@ -2,6 +2,7 @@ import type { Case } from './case.ts';
 import { CLOSED_LINES } from './closed-lines.ts';
 import { EXPONENTIAL_LINES } from './exponential-lines.ts';
 import { FAILING_LINES } from './failing-lines.ts';
+import { GAUGING } from './gauging.ts';
 import { MARKS } from './marks.ts';
 import { NETWORKS } from './networks.ts';
 import { OTHERS } from './others.ts';
@@ -24,5 +25,6 @@ export const GROUPS: readonly Group[] = [
   { title: 'Lines of stations that fail', cases: FAILING_LINES },
   { title: 'Trimming and rework', cases: TRIMMING },
   { title: 'Marks and readers', cases: MARKS },
+  { title: 'Gauging and acceptance sampling', cases: GAUGING },
   { title: 'Others', cases: OTHERS },
 ];

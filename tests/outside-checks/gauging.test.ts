@@ -1,0 +1,4 @@
+import { GAUGING } from './cases/gauging.ts';
+import { checkCases } from './check-cases.ts';
+
+checkCases('gauging', GAUGING);
