@@ -10,6 +10,7 @@ import { parseScenario } from '../../src/scenario/parse.ts';
 import { reMarkOf } from '../../src/scenario/re-mark.ts';
 import { routesOf } from '../../src/scenario/routes.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
+import { gathers } from '../../src/scenario/stations.ts';
 import { LENGTH, madeUpLine, WARM_UP } from './made-up-line.ts';
 
 /** Lines in the default run. */
@@ -27,9 +28,7 @@ function outcomeOf(scenario: Scenario, seed: number): Outcome | null {
         routesOf(spec).some((to) => scenario.stations.slice(0, i).some(({ name }) => name === to)) &&
         spec.does !== 'rework',
     );
-    const lying =
-      scenario.carriers.length > 0 &&
-      scenario.stations.some((spec) => spec.does === 'work' && spec.batch > 1);
+    const lying = scenario.carriers.length > 0 && scenario.stations.some(gathers);
     const anew = scenario.stations.some((spec) => reMarkOf(spec));
     expect(
       back || lying || anew,
@@ -95,6 +94,11 @@ function seen(scenario: Scenario, outcome: Outcome): string[] {
     ...(counts.hopeless > 0 ? ['hopeless rework'] : []),
     ...(counts.turnedAway > 0 ? ['turned away'] : []),
     ...(Object.values(outcome.stockOutShares).some((share) => share > 0.05) ? ['out of stock'] : []),
+    ...(counts.lotsAccepted > 0 ? ['lots accepted'] : []),
+    ...(counts.lotsRejected > 0 ? ['lots rejected'] : []),
+    ...(['count', 'clock', 'delivery', 'plan'] as const).flatMap((by) =>
+      of(`gauged by ${by}`, (spec) => spec.does === 'gauge' && spec.inspection.by === by),
+    ),
     ...of('blocked', ({ name }) => shares(name).blocked > 0.05),
     ...of('awaiting technician', ({ name }) => shares(name).awaiting_technician > 0.02),
     ...of('awaiting handling', ({ name }) => shares(name).awaiting_handling > 0.02),
@@ -203,4 +207,12 @@ const EXPECTED = [
   ],
   ...['batch', 'arrivals that wait', 'routes by share', 'routes by priority', 'routes by state', 'carriers'],
   ...['marks anew', 'carriers in the middle', 'orders on time', 'orders late', 'full finished goods'],
+  ...[
+    'gauged by count',
+    'gauged by clock',
+    'gauged by delivery',
+    'gauged by plan',
+    'lots accepted',
+    'lots rejected',
+  ],
 ];

@@ -116,6 +116,9 @@ const behind = fc.record({
     { quality: { scans: 2, contrast: { mean: '60 %', sd: '10 %', 'scan-sd': '5 %' } } },
   ),
   withoutMates: fc.constantFrom('wait', 'scrap'),
+  inspects: fc.constantFrom('count', 'clock', 'delivery', 'delivery', 'delivery', 'plan', 'plan'),
+  lot: fc.integer({ min: 2, max: 4 }),
+  rejected: fc.constantFrom('screen', 'scrap', 'bench'),
 });
 
 const crew = fc.record({
@@ -323,7 +326,25 @@ function scenarioOf(it: Asked) {
     const places = typeof buffer === 'object' ? buffer.places : buffer;
     const batch =
       does === 'work' && (places === 'unlimited' || Number(places) >= station.batch) ? station.batch : 1;
-    mostBatched = Math.max(mostBatched, batch);
+    const { inspects, lot } = station;
+    // A lot needs room to gather.
+    const room =
+      does === 'gauge' && inspects === 'plan' && places !== 'unlimited' && Number(places) < lot
+        ? lot
+        : buffer;
+    const inspection =
+      inspects === 'plan'
+        ? {
+            acceptance: {
+              lot,
+              aql: '10 %',
+              rejected: station.rejected === 'bench' && !bench ? 'scrap' : station.rejected,
+            },
+          }
+        : inspects === 'delivery' && !('unlimited' in sheet)
+          ? { 'first-of-lot': every }
+          : { every: inspects === 'clock' ? `${10 * every} s` : every };
+    mostBatched = Math.max(mostBatched, batch, does === 'gauge' && 'acceptance' in inspection ? lot : 1);
     const equipped = given(name, station.equipment, callers, calendar);
     const kinds: Record<string, object> = {
       work: { batch },
@@ -335,7 +356,7 @@ function scenarioOf(it: Asked) {
       },
       mark: { 'takes-hold': '90 %', ...station.grades },
       gauge: {
-        ...{ every, measures: { rim: { bias: '0.1 mm', repeatability: '0.5 mm' } } },
+        ...{ ...inspection, measures: { rim: { bias: '0.1 mm', repeatability: '0.5 mm', takes: '0.5 s' } } },
         ...{ 'off-limits': reject, ...read },
       },
       assemble: {
@@ -344,7 +365,7 @@ function scenarioOf(it: Asked) {
       },
     };
     stations[name] = {
-      ...{ does, buffer, cycle, ...equipped, ...kinds[does] },
+      ...{ does, buffer: room, cycle, ...equipped, ...kinds[does] },
       to: passesTo(i + 1, station.route, rest, demand !== undefined),
     };
   });
