@@ -40,6 +40,31 @@ describe('the table of parts', () => {
     expect(again.sort((a, b) => a - b)).toEqual(rows.sort((a, b) => a - b));
   });
 
+  it('mixes luck without disturbing the streams, each by those before it in the list', () => {
+    const streams = new Streams(6);
+    const parts = new PartTable();
+    const columns = ['a', 'b', 'c'].map((name) => parts.luck(uniformBlocks(streams.of(name))));
+    // Not in the order of the columns.
+    const [first, second, third] = [columns[2]!, columns[0]!, columns[1]!];
+    parts.mix(
+      [first, second, third],
+      [
+        [2, 0, 0],
+        [1, 3, 0],
+        [0, 0.5, 1],
+      ],
+    );
+    const [a, b, c] = [streams.of('a'), streams.of('b'), streams.of('c')];
+    for (let k = 0; k < 600; k++) {
+      const [drawnA, drawnB, drawnC] = [a(), b(), c()];
+      const row = parts.start(k);
+      expect(parts.get(row, first)).toBeCloseTo(2 * drawnC, 12);
+      expect(parts.get(row, second)).toBeCloseTo(drawnC + 3 * drawnA, 12);
+      expect(parts.get(row, third)).toBeCloseTo(0.5 * drawnA + drawnB, 12);
+      if (k % 2 === 0) parts.leave(row);
+    }
+  });
+
   it('takes no further column once a part was started', () => {
     const parts = new PartTable();
     parts.start(0);

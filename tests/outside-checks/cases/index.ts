@@ -2,6 +2,7 @@ import type { Case } from './case.ts';
 import { CLOSED_LINES } from './closed-lines.ts';
 import { EXPONENTIAL_LINES } from './exponential-lines.ts';
 import { FAILING_LINES } from './failing-lines.ts';
+import { FORMING } from './forming.ts';
 import { GAUGING } from './gauging.ts';
 import { MARKS } from './marks.ts';
 import { NETWORKS } from './networks.ts';
@@ -23,6 +24,7 @@ export const GROUPS: readonly Group[] = [
   { title: 'Closed lines', cases: CLOSED_LINES },
   { title: 'Lines of stations that do not fail', cases: EXPONENTIAL_LINES },
   { title: 'Lines of stations that fail', cases: FAILING_LINES },
+  { title: 'Forming', cases: FORMING },
   { title: 'Trimming and rework', cases: TRIMMING },
   { title: 'Marks and readers', cases: MARKS },
   { title: 'Gauging and acceptance sampling', cases: GAUGING },
