@@ -36,5 +36,3 @@ export const wall = entry({
   context.addIssue({ code: 'custom', message: `expected exactly one of ${SHAPES.join(', ')}` });
   return z.NEVER;
 });
-
-export type WallSpec = z.output<typeof wall>;

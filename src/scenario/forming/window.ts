@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import { entry, measured, name, word } from '../fields.ts';
 
 /** What becomes of parts with a flaw of forming. */
@@ -17,5 +16,3 @@ export const formingWindow = entry({
 }).refine(({ from, to }) => from !== undefined || to !== undefined, {
   error: 'expected "from", "to" or both',
 });
-
-export type WindowSpec = z.output<typeof formingWindow>;

@@ -61,6 +61,7 @@ interface Clearing {
   readonly m: number;
   readonly sig: number;
   readonly expected: number;
+  readonly sharp: number;
   readonly common: Common;
 }
 
@@ -71,7 +72,7 @@ const IN_COMMON: Readonly<Record<Common, string>> = {
   'mate lot': 'features of a delivery of mates share their offset whole',
 };
 
-function clearing({ id, n, m, sig, expected, common }: Clearing): Case {
+function clearing({ id, n, m, sig, expected, sharp, common }: Clearing): Case {
   return caseOf<Outcome>({
     id,
     what: `${n} pegs all clear: ${IN_COMMON[common]}`,
@@ -79,7 +80,7 @@ function clearing({ id, n, m, sig, expected, common }: Clearing): Case {
     length: 40_000,
     scenario: pegs(n, m, sig, sig, common),
     see: outcome,
-    values: [{ quantity: 'share that fits', expected, of: ({ measures }) => measures.fit_rate! }],
+    values: [{ quantity: 'share that fits', expected, sharp, of: ({ measures }) => measures.fit_rate! }],
   });
 }
 
@@ -149,14 +150,14 @@ function wandering(phi: number): Case {
       },
       {
         quantity: `variance of means of ${BATCH} over that of independent ones`,
-        ...{ expected: inflation, sharp: 0.04 },
+        ...{ expected: inflation, sharp: 0.05 },
         of: (seen) => (varianceOfMeans(seen) * BATCH) / SD ** 2,
       },
     ],
   });
 }
 
-/** D11, D12, O16. */
+/** D11, D12, O16. Were the pegs of D12 independent, 2, 4 and 8 would clear in 0.966392, 0.933914 and 0.872196. */
 export const FORMING: readonly Case[] = [
   ...(
     [
@@ -166,7 +167,7 @@ export const FORMING: readonly Case[] = [
       [6, 0.142857, 'own'],
     ] as const
   ).map(([n, expected, common]) =>
-    clearing({ id: `D11 n=${n}, ${common}`, n, m: 0, sig: 0.1, expected, common }),
+    clearing({ id: `D11 n=${n}, ${common}`, n, m: 0, sig: 0.1, expected, sharp: 0.01, common }),
   ),
   ...(
     [
@@ -176,7 +177,7 @@ export const FORMING: readonly Case[] = [
       [8, 0.909839, 'own'],
     ] as const
   ).map(([n, expected, common]) =>
-    clearing({ id: `D12 n=${n}, ${common}`, n, m: 0.03, sig: 0.01, expected, common }),
+    clearing({ id: `D12 n=${n}, ${common}`, n, m: 0.03, sig: 0.01, expected, sharp: 0.001, common }),
   ),
   wandering(0.5),
   wandering(0.9),
