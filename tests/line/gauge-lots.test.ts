@@ -88,6 +88,14 @@ describe('a station that inspects lots', () => {
     expect(told).toEqual(Array(SAMPLE).fill([227, true]));
   });
 
+  it('stands still when all carriers lie in incomplete lots, and says so', () => {
+    // 20 carriers on two ways: neither station gets a lot of 20 before the other has a part.
+    const second = `  second: { does: gauge, buffer: 30, cycle: 1 s, acceptance: { lot: ${LOT}, aql: 1 %, rejected: scrap }, measures: { rim: { repeatability: 0 mm } }, off-limits: pass, to: good }\n`;
+    const split = 'to: { by: share, routes: { gauging: 50 %, second: 50 % } }';
+    const body = `${cell({ more: second }).replace('to: gauging', split)}carriers: { pallet: { number: 20, from: forming } }\n`;
+    expect(() => ran(small('3 h', body))).toThrow(/"gauging" waits for 20 parts and has \d+/);
+  });
+
   it('could pass on what its sample takes time for', () => {
     const { stations } = idealLine(small('1 h', cell()));
     expect(stations.find(({ station }) => station === 'gauging')!.secondsPerPart).toBeCloseTo(

@@ -64,6 +64,40 @@ describe('which parts are gauged', () => {
   });
 });
 
+describe('parts that arrive', () => {
+  const ARRIVING = `mendline: 1
+title: Arrivals
+about: Invented.
+run: { warm-up: 0 s, length: 1 h, seeds: 1 }
+stock: {}
+parts: { tray: { features: { edge: { nominal: 9 mm, tolerance: 1 mm, made-at: trimming } } } }
+stations:
+  coming: { does: arrive, every: 9 s, to: trimming }
+  trimming: { does: trim, buffer: 4, cycle: 5 s, to: gauging }
+  gauging:
+    does: gauge
+    buffer: 9
+    cycle: 2 s
+    first-of-lot: ¤5
+    measures: { edge: { repeatability: 0 mm } }
+    off-limits: pass
+    to: good
+policies: { carry on: [] }
+`;
+
+  it('belong to no delivery', () => {
+    expectRefused(ARRIVING, 'parts that arrive at "coming" belong to no delivery; use "every"');
+  });
+
+  it('need a carrier each for a whole lot', () => {
+    const lots = changed('first-of-lot: ¤5', 'acceptance: { lot: 8, aql: 1 %, rejected: scrap }', ARRIVING);
+    expectRefused(
+      `${lots}carriers: { pallet: { number: ¤7, from: trimming } }\n`,
+      '7 carriers take 7 parts at once, but "gauging" starts only when 8 are there; give at least 8',
+    );
+  });
+});
+
 describe('an acceptance plan', () => {
   refuses(
     [

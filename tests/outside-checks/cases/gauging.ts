@@ -7,7 +7,7 @@ import { type Keys, percent, s, scenarioText } from './scenario-text.ts';
 const CYCLE = 1;
 
 /** Parts of 100 mm with a standard deviation of 1 mm go straight to a gauge. */
-const line = (tolerance: number, gauging: Keys) =>
+export const gaugedLine = (tolerance: number, gauging: Keys) =>
   scenarioText(0, {
     stock: { sheet: { unlimited: true } },
     parts: {
@@ -90,7 +90,10 @@ const errors = (id: string, what: string, { guard, ...expected }: Errors): Case 
     what: `inspection with a gauge of a quarter of the part's spread, ${what}`,
     source: 'bivariate normal law, e.g. JCGM 106:2012',
     length: 200_000,
-    scenario: line(2, { every: 1, measures: { rim: { repeatability: '0.25 mm', guard: `${guard} mm` } } }),
+    scenario: gaugedLine(2, {
+      every: 1,
+      measures: { rim: { repeatability: '0.25 mm', guard: `${guard} mm` } },
+    }),
     see: judge,
     values: [
       {
@@ -137,7 +140,7 @@ const lots = (id: string, plan: string, { lot, share, tolerance, expected, sharp
     source: 'ISO 2859-1:1999, tables 1 and 2-A; binomial law',
     option: 'first lots, so that inspection is normal',
     length: 150_000,
-    scenario: line(tolerance, {
+    scenario: gaugedLine(tolerance, {
       acceptance: { lot, aql: '1 %', rejected: 'scrap' },
       measures: { rim: { repeatability: '0 mm' } },
     }),
