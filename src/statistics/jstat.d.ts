@@ -4,6 +4,10 @@ declare module 'jstat' {
     readonly jStat: {
       readonly studentt: { inv(p: number, degreesOfFreedom: number): number };
       readonly centralF: { cdf(x: number, numerator: number, denominator: number): number };
+      readonly normal: {
+        cdf(x: number, mean: number, sd: number): number;
+        inv(p: number, mean: number, sd: number): number;
+      };
       /** The regularized incomplete beta function. */
       ibeta(x: number, a: number, b: number): number;
       ibetainv(p: number, a: number, b: number): number;
