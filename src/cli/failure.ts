@@ -1,4 +1,5 @@
-import { FailedRunError, InterruptedError } from '../experiment/run-many.ts';
+import { FailedRunError } from '../experiment/failed-run.ts';
+import { InterruptedError } from '../experiment/run-many.ts';
 import { UnreadableFileError } from '../experiment/scenario-file.ts';
 import { UnwritableError } from '../report/output-folder.ts';
 import { ScenarioError } from '../scenario/problem.ts';

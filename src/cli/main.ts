@@ -34,6 +34,7 @@ const OPTIONS = {
   compare: { seeds, workers, json, out },
   run: { policy, seeds, workers, json },
   check: { json },
+  explain: { seeds: { ...seeds, describe: 'runs to simulate; else 10' }, json },
 };
 const COMMANDS = Object.keys(OPTIONS);
 /** The most that is taken for a count: each run and each worker needs memory. */
@@ -131,7 +132,22 @@ export async function main(args: readonly string[]): Promise<number> {
         code = checkCommand(given as never);
       },
     )
-    .demandCommand(1, 'say what to do: compare, run or check')
+    .command(
+      'explain <file>',
+      'predict what dimensions come to, beside what an undisturbed line gives',
+      (command) =>
+        file(command)
+          .options(OPTIONS.explain)
+          .check(soundOptions)
+          .epilogue(
+            exampleOf('explain scenarios/tray-cell.yaml', 'spread, fit and gauging before any comparison'),
+          ),
+      async (given) => {
+        const { explainCommand } = await import('./explain.ts');
+        code = explainCommand(given as never);
+      },
+    )
+    .demandCommand(1, 'say what to do: compare, run, check or explain')
     .strict()
     .help()
     .alias('help', 'h')

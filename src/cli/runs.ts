@@ -1,6 +1,7 @@
 import { basename, extname, join } from 'node:path';
 import { SingleBar } from 'cli-progress';
-import { FailedRunError, InterruptedError, plan, runMany } from '../experiment/run-many.ts';
+import { FailedRunError } from '../experiment/failed-run.ts';
+import { InterruptedError, plan, runMany } from '../experiment/run-many.ts';
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
 import type { Outcome } from '../line/outcome.ts';
 import { runsCsv } from '../report/csv.ts';

@@ -2,17 +2,8 @@ import { availableParallelism } from 'node:os';
 import { Tinypool } from 'tinypool';
 import type { Outcome } from '../line/outcome.ts';
 import type { Scenario } from '../scenario/scenario.ts';
+import { FailedRunError } from './failed-run.ts';
 import type { Answer, Task } from './worker.ts';
-
-/** A run failed; the runs that had finished are kept. */
-export class FailedRunError extends Error {
-  readonly finished: readonly Outcome[];
-  constructor({ policy, seed }: Task, why: string, finished: readonly Outcome[]) {
-    super(`the run of policy "${policy}" under seed ${seed} failed: ${why}`);
-    this.name = 'FailedRunError';
-    this.finished = finished;
-  }
-}
 
 /** The runs were interrupted; those that had finished are kept. */
 export class InterruptedError extends Error {
@@ -65,7 +56,7 @@ export async function runMany(
     if ('failure' in answer) {
       // Of several failures the first in the plan is told, whatever order the workers come to them in.
       await Promise.allSettled(running.slice(0, i));
-      throw new FailedRunError(task, answer.failure, kept());
+      throw new FailedRunError(`the run of policy "${task.policy}"`, task.seed, answer.failure, kept());
     }
     if ('fault' in answer) throw new Error(answer.fault);
     outcomes[i] = answer.outcome;

@@ -1,10 +1,8 @@
 import { workerData } from 'node:worker_threads';
-import { EndlessLoopError } from '../kernel/calendar.ts';
 import type { Outcome } from '../line/outcome.ts';
-import { SelfCheckError } from '../line/self-check.ts';
-import { StandstillError } from '../line/standstill.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { inlineMore } from './inline-more.ts';
+import { failureOf } from './run-failure.ts';
 import { simulate } from './simulate.ts';
 
 /** One run to do. */
@@ -22,8 +20,6 @@ export type Answer =
   | { readonly failure: string }
   | { readonly fault: string };
 
-const FAILURES = [StandstillError, EndlessLoopError, SelfCheckError];
-
 inlineMore();
 
 // The pool hands its own data first and ours second.
@@ -33,7 +29,8 @@ export default function run({ policy, seed }: Task): Answer {
   try {
     return { outcome: simulate(scenario, policy, seed) };
   } catch (error) {
-    if (FAILURES.some((kind) => error instanceof kind)) return { failure: (error as Error).message };
+    const failure = failureOf(error);
+    if (failure !== null) return { failure };
     return { fault: error instanceof Error ? (error.stack ?? error.message) : String(error) };
   }
 }

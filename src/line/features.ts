@@ -1,9 +1,10 @@
 import { normalBlocks, standardNormal } from '../kernel/distributions/normal.ts';
 import type { Streams } from '../kernel/streams.ts';
 import type { FeatureSpec } from '../scenario/parts.ts';
-import { partFrom } from '../standards/shrinkage.ts';
+import { designed } from './designed.ts';
 import { MixedDraws } from './mixed.ts';
 import type { PartTable } from './part-table.ts';
+import type { FeatureProbe } from './probes/feature-probe.ts';
 import type { Stock } from './stock.ts';
 import type { Variation } from './variation.ts';
 
@@ -19,7 +20,10 @@ export class Feature {
   readonly lots: Variation | null;
   /** How the shrinkage differs from delivery to delivery; null where the feature does not shrink. */
   private readonly shrinks: Variation | null;
-  private readonly designed: number;
+  /** The middle of the feature as designed, mm. */
+  readonly base: number;
+  /** Looks at what is made of it; null while nobody asks. */
+  made: FeatureProbe | null = null;
 
   constructor(spec: FeatureSpec, parts: PartTable, streams: Streams, sheet: Stock | null) {
     this.spec = spec;
@@ -29,7 +33,7 @@ export class Feature {
     this.sheet = spec.sheetSd > 0 ? new MixedDraws(spec.sheetSd, z('sheet')) : null;
     this.lots = spec.lotSd > 0 && sheet ? sheet.variation(`feature ${spec.name}`, spec.lotSd, 0) : null;
     this.shrinks = spec.mould === undefined ? null : (sheet?.shrinkage ?? null);
-    this.designed = spec.mould === undefined ? spec.aim : partFrom(spec.mould, spec.shrinkage);
+    this.base = designed(spec);
   }
 
   /** What all parts of a sheet have of this feature, mm: drawn once a sheet. `lot` is the sheet's. */
@@ -37,11 +41,6 @@ export class Feature {
     const sheet = this.sheet !== null ? this.sheet.draw() : 0;
     const common = sheet + (this.lots !== null ? this.lots.ofLot(lot) : 0);
     return this.shrinks === null ? common : common - this.spec.mould! * this.shrinks.ofLot(lot);
-  }
-
-  /** The middle of the feature as designed: its aim, or the mould less the shrinkage, mm. */
-  get base(): number {
-    return this.designed;
   }
 
   cavity(i: number): number {

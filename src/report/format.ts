@@ -39,7 +39,7 @@ function magnitude(value: number): number {
 }
 
 /** Decimals that show the first digit of `size`, and its second where the first is small. */
-function decimalsFor(size: number): number {
+export function decimalsFor(size: number): number {
   const power = magnitude(size);
   return size / 10 ** power < 2 ? 1 - power : -power;
 }

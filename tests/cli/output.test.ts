@@ -19,7 +19,7 @@ const report = (folder: string) =>
   );
 
 describe('help', () => {
-  it.each([[[]], [['compare']], [['run']], [['check']]])(
+  it.each([[[]], [['compare']], [['run']], [['check']], [['explain']]])(
     'of %j exits 0 and says what each option does',
     async (command) => {
       const { code, out, err } = await at.mendline([...command, '--help']);
@@ -35,6 +35,7 @@ describe('help', () => {
     ['compare', 'mendline compare scenarios/tray-cell.yaml --seeds 10'],
     ['run', 'mendline run scenarios/tray-cell.yaml --policy "retune forming"'],
     ['check', 'mendline check scenarios/tray-cell.yaml'],
+    ['explain', 'mendline explain scenarios/tray-cell.yaml'],
   ])('of %s shows a command in one line, to be copied', async (command, example) => {
     const { out } = await at.mendline([command, '--help']);
     expect(out.split('\n')).toContain(`  ${example}`);
@@ -66,6 +67,29 @@ describe('check', () => {
       { name: 'carry on', responses: [] },
       { name: 'scrap at once', responses: ['inspect'] },
     ]);
+  });
+});
+
+describe('explain', () => {
+  const scenarios = readdirSync(shipped('')).filter(
+    (name) => name.endsWith('.yaml') && name !== 'knotted.yaml',
+  );
+
+  it.each(scenarios)('takes the shipped %s', async (name) => {
+    const { code, out, err } = await at.mendline(['explain', shipped(name), '--seeds', '2']);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
+  });
+
+  it('prints JSON alone when asked to, of 10 runs unless told otherwise, and writes no file', async () => {
+    const path = at.file('cell.yaml', quick());
+    const { code, out, err } = await at.mendline(['explain', path, '--json']);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(JSON.parse(out)).toMatchObject({ format: 'mendline explain 1', features: [{ feature: 'rim' }] });
+    expect(JSON.parse(out).seeds).toHaveLength(10);
+    const fewer = await at.mendline(['explain', path, '--json', '--seeds', '3']);
+    expect(JSON.parse(fewer.out).seeds).toEqual([1, 2, 3]);
+    expect(at.files()).toEqual(['cell.yaml']);
   });
 });
 
@@ -168,6 +192,7 @@ describe('a reader that closes the pipe', () => {
     ['compare', '--json'],
     ['run', '--json'],
     ['check', '--json'],
+    ['explain', '--json'],
   ])('%s %s is no fault', async (command, flag) => {
     const child = at.start([command, at.file('cell.yaml', quick({ seeds: 40 })), flag]);
     child.stdout!.destroy();

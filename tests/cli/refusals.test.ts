@@ -23,9 +23,9 @@ async function refused(args: readonly string[], code: number): Promise<string> {
 
 describe.concurrent('a wrong command line exits 2 and names the remedy', () => {
   it.each<[string, (good: string) => string[], string]>([
-    ['no command', () => [], 'say what to do: compare, run or check'],
+    ['no command', () => [], 'say what to do: compare, run, check or explain'],
     ['a misspelt command', () => ['comprae', 'x.yaml'], 'did you mean "compare"?'],
-    ['an unknown command', () => ['fly'], 'known here: compare, run, check'],
+    ['an unknown command', () => ['fly'], 'known here: compare, run, check, explain'],
     ['no scenario', () => ['compare'], 'name a scenario, such as scenarios/tray-cell.yaml'],
     ['two scenarios', (good) => ['check', good, 'other'], '"other" is one word too many'],
     ['a misspelt option', (good) => ['compare', good, '--sedes', '3'], 'did you mean "--seeds"?'],
@@ -69,7 +69,7 @@ describe.concurrent('a wrong command line exits 2 and names the remedy', () => {
 });
 
 describe('a scenario that cannot be used exits 3 and leaves nothing behind', () => {
-  it.each(['compare', 'run', 'check'])('%s of a file that is not there', async (command) => {
+  it.each(['compare', 'run', 'check', 'explain'])('%s of a file that is not there', async (command) => {
     expect(await refused([command, 'nowhere.yaml'], 3)).toContain('nowhere.yaml: there is no such file');
   });
 
@@ -140,9 +140,10 @@ describe('a run that fails exits 4', () => {
     ['run', shipped('knotted.yaml'), []],
     ['run', shipped('knotted.yaml'), ['--json']],
     ['compare', shipped('knotted.yaml'), ['--json', '--seeds', '3']],
+    ['explain', shipped('knotted.yaml'), []],
   ])('%s of a knotted line', async (command, file, more) => {
     expect(await refused([command, file, ...more], 4)).toMatch(
-      /^mendline: the run of policy "carry on" under seed 1 failed: the line came to a standstill at .+ s: "(bench|gauging)" waits for room in front of "(gauging|bench)", .+\n$/,
+      /^mendline: the (run of policy "carry on"|undisturbed run) under seed 1 failed: the line came to a standstill at .+ s: "(bench|gauging)" waits for room in front of "(gauging|bench)", .+\n$/,
     );
   });
 

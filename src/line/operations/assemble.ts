@@ -4,6 +4,7 @@ import type { Flaw } from '../flaw.ts';
 import type { Machine, Operation } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
 import type { Place } from '../place.ts';
+import type { FitProbe } from '../probes/fit-probe.ts';
 import type { Reader } from '../reader.ts';
 import type { Rejects } from '../rejects.ts';
 import type { Stock } from '../stock.ts';
@@ -69,6 +70,8 @@ export class Assemble implements Operation {
   private thrown = 0;
   /** Told of every attempt: whether it was a misfit. */
   readonly fitListeners: ((misfit: boolean) => void)[] = [];
+  /** Looks at first attempts; null while nobody asks. */
+  probe: FitProbe | null = null;
   private readonly on: AssembleParts;
   private readonly attempted: number;
   /** By machine. */
@@ -141,6 +144,7 @@ export class Assemble implements Operation {
       parts.set(row, this.attempted, 1);
       tally.firstAttempts++;
       if (fits) tally.firstFits++;
+      if (this.probe !== null) this.probe.see(pairs, parts, row, hand.mate);
     }
     for (const listener of this.fitListeners) listener(!fits);
     if (fits) {

@@ -75,7 +75,9 @@ export class Form extends Source {
       const common = feature.shared(lot) + designed;
       for (let i = 0; i < machine.loaded; i++) {
         const row = machine.load[i]!;
-        parts.set(row, feature.truth, parts.get(row, feature.truth) + common + feature.cavity(i));
+        const value = parts.get(row, feature.truth) + common + feature.cavity(i);
+        parts.set(row, feature.truth, value);
+        if (follows !== null && feature.made !== null) feature.made.add(value);
       }
     }
     for (const { setting, remembered } of settings) {

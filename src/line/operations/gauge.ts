@@ -5,6 +5,7 @@ import type { Appraisers, Gauging } from '../gauging.ts';
 import type { Machine, Operation } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
 import type { Place } from '../place.ts';
+import type { GaugeProbe } from '../probes/gauge-probe.ts';
 import type { Reader } from '../reader.ts';
 import type { Rejects } from '../rejects.ts';
 import type { Sampling } from '../sampling.ts';
@@ -39,6 +40,8 @@ export class Gauge implements Operation {
   readonly readingListeners: ReadingListener[] = [];
   /** Told of every judgement: whether the part was off limits. */
   readonly judgementListeners: ((off: boolean) => void)[] = [];
+  /** Compares judgements with the truth; null while nobody asks. */
+  probe: GaugeProbe | null = null;
   protected readonly on: GaugeParts;
   /** By machine: whether the part on it is gauged, and whether it is known which part it is. */
   private readonly gauged: boolean[] = [];
@@ -101,12 +104,15 @@ export class Gauge implements Operation {
     for (const gauging of gaugings) {
       const reading = gauging.read(row, appraiser);
       gauging.renew(row);
-      if (gauging.isOff(reading)) off = true;
+      const outside = gauging.isOff(reading);
+      if (outside) off = true;
       const { feature } = gauging;
+      if (this.probe !== null) this.probe.see(feature.spec, parts.get(row, feature.truth), outside);
       if (known) parts.set(row, feature.reading, reading);
       for (const listener of this.readingListeners) listener(feature, reading, known ? row : null);
     }
     if (appraisers !== null) appraisers.renew(row);
+    if (this.probe !== null) this.probe.judged(off);
     for (const listener of this.judgementListeners) listener(off);
     if (!known && this.reader?.spec.unread.scraps) return this.on.scrap;
     return off ? this.rejects(row) : this.on.next;

@@ -52,6 +52,7 @@ export class Trim extends Work {
     parts.set(row, this.cut, 1);
     for (const { truth, base } of this.on.features) parts.set(row, truth, parts.get(row, truth) + base);
     if (this.on.tools !== null) this.wear(row, this.on.tools[machine.slot]!);
+    for (const { truth, made } of this.on.features) if (made !== null) made.add(parts.get(row, truth));
   }
 
   /** Judged by the tool that begins the cut: one that is replaced in the middle of it has left its burr already. */

@@ -1,0 +1,27 @@
+import { explain } from '../experiment/explanation.ts';
+import { readScenario } from '../experiment/scenario-file.ts';
+import { explainJson } from '../report/explain-json.ts';
+import { explainText } from '../report/explain-text.ts';
+import { EXIT } from './exit-codes.ts';
+import { columns } from './look.ts';
+
+/** Runs behind the simulated values where no other number is given. */
+const SEEDS = 10;
+
+interface Given {
+  readonly file: string;
+  readonly seeds?: number;
+  readonly json: boolean;
+}
+
+/** Shows what the dimensions of a scenario come to, predicted and simulated. */
+export function explainCommand({ file, seeds = SEEDS, json }: Given): number {
+  const { scenario, sha256 } = readScenario(file);
+  const explanation = explain(scenario, seeds);
+  const { title } = scenario;
+  const answer = json
+    ? `${JSON.stringify(explainJson({ explanation, file, title, sha256 }), null, 2)}\n`
+    : explainText(explanation, scenario, columns());
+  process.stdout.write(answer);
+  return EXIT.done;
+}

@@ -1,0 +1,10 @@
+import { EndlessLoopError } from '../kernel/calendar.ts';
+import { SelfCheckError } from '../line/self-check.ts';
+import { StandstillError } from '../line/standstill.ts';
+
+const FAILURES = [StandstillError, EndlessLoopError, SelfCheckError];
+
+/** Why a run failed, in words; null where the error is a fault of the program. */
+export function failureOf(error: unknown): string | null {
+  return FAILURES.some((kind) => error instanceof kind) ? (error as Error).message : null;
+}

@@ -1,0 +1,77 @@
+import { DimensionModel } from '../../../src/line/prediction/model.ts';
+import { parseScenario } from '../../../src/scenario/parse.ts';
+import type { Scenario } from '../../../src/scenario/scenario.ts';
+
+/** A cell that forms trays from sheet and joins them to frames; the parameters are YAML. */
+export function cell({
+  run = 'run: { warm-up: 0 s, length: 2 h, seeds: 1 }',
+  thickness = '',
+  frame = 'groove: { nominal: 10 mm }',
+  rim = '',
+  others = '',
+  settings = '',
+  perSheet = 1,
+  measures = 'rim: { repeatability: 0 mm }',
+  every = 1,
+  fits = '- { hole: frame.groove, shaft: rim, least: 0 mm, most: 1 mm }',
+  takesHold = '100 %',
+  misfit = 'scrap',
+  mateTries = 1,
+  offLimits = 'pass',
+  more = '',
+} = {}): Scenario {
+  return parseScenario(
+    `mendline: 1
+title: cell
+about: worked out by hand
+${run}
+stock:
+  sheet: { unlimited: true${thickness && `, thickness: ${thickness}`} }
+  frame:
+    unlimited: true
+    features:
+      ${frame}
+parts:
+  tray:
+    features:
+      rim: { nominal: 10 mm, made-at: forming${rim && `, ${rim}`} }
+${others}
+stations:
+  forming:
+    does: form
+    takes: sheet
+    makes: tray
+    per-sheet: ${perSheet}
+    cycle: 5 s
+    ${settings && `settings: ${settings}`}
+    to: trimming
+  trimming: { does: trim, buffer: 9, cycle: 1 s, to: marking }
+  marking: { does: mark, buffer: 9, cycle: 1 s, takes-hold: ${takesHold}, to: gauging }
+  gauging:
+    does: gauge
+    buffer: 9
+    cycle: 1 s
+    every: ${every}
+    measures:
+      ${measures}
+    off-limits: ${offLimits}
+    reader: { reads: 90 %, unread: pass }
+    to: assembly
+  assembly:
+    does: assemble
+    buffer: 9
+    takes: [frame]
+    cycle: 1 s
+    fits:
+      ${fits}
+    misfit: ${misfit}
+    mate-tries: ${mateTries}
+    to: good
+${more}
+policies: { carry on: [] }
+`,
+    'cell.yaml',
+  );
+}
+
+export const modelOf = (given: Parameters<typeof cell>[0]): DimensionModel => new DimensionModel(cell(given));

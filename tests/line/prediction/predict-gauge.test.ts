@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { DimensionModel } from '../../../src/line/prediction/model.ts';
+import { predictGauge } from '../../../src/line/prediction/predict-gauge.ts';
+import type { SpecOf } from '../../../src/scenario/stations.ts';
+import { cell } from './cell.ts';
+
+function gaugeOf(given: Parameters<typeof cell>[0]) {
+  const scenario = cell(given);
+  const at = scenario.stations.find(({ does }) => does === 'gauge') as SpecOf<'gauge'>;
+  return predictGauge(at, scenario, new DimensionModel(scenario));
+}
+
+describe('what a gauge should make of parts', () => {
+  // D17: limits at two standard deviations of the part, gauge a quarter of the part's (JCGM 106:2012).
+  it('errs as the bivariate normal law says', () => {
+    const { features, off } = gaugeOf({
+      rim: 'tolerance: 2 mm, own-sd: 1 mm',
+      measures: 'rim: { repeatability: 0.25 mm }',
+    });
+    const [rim] = features;
+    expect(rim!.badPassed! / 0.00800608).toBeCloseTo(1, 5);
+    expect(rim!.goodRejected! / 0.0148509).toBeCloseTo(1, 5);
+    expect(1 - rim!.off!).toBeCloseTo(0.947655, 6);
+    expect(off).toBeCloseTo(rim!.off!, 9);
+    // 0.25 / sqrt(1 + 0.25^2).
+    expect(rim!.errorShare).toBeCloseTo(0.2425356, 6);
+  });
+
+  // Two independent features, each read within limits of 1.96 sd of its readings in 0.95 of cases: 1 - 0.95^2.
+  it('takes a part off limits when any feature is', () => {
+    const { off } = gaugeOf({
+      rim: 'tolerance: 1.959964 mm, own-sd: 0.6 mm',
+      others: '      tab: { nominal: 5 mm, tolerance: 1.959964 mm, made-at: trimming, own-sd: 0.8 mm }',
+      measures: 'rim: { repeatability: 0.8 mm }\n      tab: { repeatability: 0.6 mm }',
+    });
+    expect(off).toBeCloseTo(0.0975, 5);
+  });
+
+  // Readings 1 too high of parts N(0, 1) within limits of 2: 1 - (F(1) - F(-3)).
+  it('counts a bias', () => {
+    const { off, features } = gaugeOf({
+      rim: 'tolerance: 2 mm, own-sd: 1 mm',
+      measures: 'rim: { repeatability: 0 mm, bias: 1 mm }',
+    });
+    expect(off).toBeCloseTo(0.1600052, 6);
+    expect(features[0]!.off).toBeCloseTo(0.1600052, 6);
+    expect(features[0]!.errorShare).toBe(0);
+  });
+
+  it('judges nothing without limits', () => {
+    const { features, off } = gaugeOf({ rim: 'own-sd: 3 mm', measures: 'rim: { repeatability: 4 mm }' });
+    expect(features).toEqual([
+      { errorShare: expect.closeTo(0.8, 12), off: null, badPassed: null, goodRejected: null },
+    ]);
+    expect(off).toBeNull();
+  });
+});
