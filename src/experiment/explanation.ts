@@ -3,6 +3,7 @@ import { predictFeature } from '../line/prediction/predict-feature.ts';
 import { predictFit } from '../line/prediction/predict-fit.ts';
 import { predictGauge } from '../line/prediction/predict-gauge.ts';
 import { predictUnread } from '../line/prediction/predict-reading.ts';
+import { clearances } from '../scenario/clearances.ts';
 import type { FeatureSpec } from '../scenario/parts.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { SpecOf, StationSpec } from '../scenario/stations.ts';
@@ -135,10 +136,11 @@ function explainFeature(spec: FeatureSpec, model: DimensionModel, compare: Compa
 
 function explainAssembly(
   spec: SpecOf<'assemble'> & { readonly name: string },
+  scenario: Scenario,
   model: DimensionModel,
   compare: Comparing,
 ): ExplainedAssembly {
-  const predicted = predictFit(spec, model);
+  const predicted = predictFit(spec, scenario, model);
   const seen = (run: Observed) => run.fits.get(spec.name)!;
   const pairs = spec.fits.map((pair, i): ExplainedPair => {
     const { clearance, sd, fits, tight, loose, from } = predicted.pairs[i]!;
@@ -146,6 +148,7 @@ function explainAssembly(
     const own = (run: Observed) => seen(run).pairs[i]!;
     return {
       ...pair,
+      ...clearances(pair, scenario),
       clearance: compare.mean(clearance, (run) => own(run).gap.spread()),
       sd: compare.sd(sd, (run) => own(run).gap.spread()),
       fits: compare.share(fits, (run) => ({ hits: of(run) - own(run).tight - own(run).loose, of: of(run) })),
@@ -227,7 +230,9 @@ export function explain(scenario: Scenario, seeds: number): Explanation {
   const explained = {
     features: parts.flatMap((part) => part.features).map((spec) => explainFeature(spec, model, compare)),
     assemblies: stations.flatMap((spec) =>
-      spec.does === 'assemble' && spec.fits.length > 0 ? [explainAssembly(spec, model, compare)] : [],
+      spec.does === 'assemble' && spec.fits.length > 0
+        ? [explainAssembly(spec, scenario, model, compare)]
+        : [],
     ),
     gauges: stations.flatMap((spec) =>
       spec.does === 'gauge' && spec.measures.length > 0 ? [explainGauge(spec, scenario, model, compare)] : [],

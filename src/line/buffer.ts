@@ -6,9 +6,12 @@ import type { Consumer, Door, Place, Unloader } from './place.ts';
  */
 export class Buffer implements Place {
   readonly consumer: Consumer;
-  readonly capacity: number;
+  /** All its places, those of a bank included. */
+  capacity: number;
   /** Parts that the station may take. */
   count = 0;
+  /** Places of the bank beside it, where the oldest parts stand: they make room in the buffer itself. */
+  protected bank = 0;
   private rows = new Int32Array(16);
   private head = 0;
   /** Machines that wait for room: the longest waiting, mostly the only one, and the others in their order. */
@@ -19,6 +22,12 @@ export class Buffer implements Place {
   constructor(consumer: Consumer, capacity: number) {
     this.consumer = consumer;
     this.capacity = capacity;
+  }
+
+  /** Puts a bank of so many places beside it, instead of any before. Before the first part comes. */
+  setBank(places: number): void {
+    this.capacity += places - this.bank;
+    this.bank = places;
   }
 
   /** All parts in it. */

@@ -1,8 +1,9 @@
 import type { Actor } from '../kernel/calendar.ts';
 import { type Law, samplerOf } from '../kernel/distributions/index.ts';
-import { standardNormal } from '../kernel/distributions/normal.ts';
+import type { MatchSpec } from '../scenario/matching.ts';
 import type { Line } from './line.ts';
 import { OneIn } from './sampling.ts';
+import { setMatching } from './set-matching.ts';
 
 /** A reading as a policy sees it. */
 export interface Reading {
@@ -112,8 +113,7 @@ export class Controls implements Actor {
   }
 
   /** Lets an assembling station choose among waiting parts by readings. Times in s, lengths in mm. */
-  match(station: string, how: { among: number; guard: number; repeatability: number; takes: number }): void {
-    const z = standardNormal(this.#line.streams.of(`policy/match/${station}`));
-    this.#line.assemblies.get(station)!.matching = { ...how, z };
+  match(how: MatchSpec): void {
+    setMatching(this.#line, how);
   }
 }

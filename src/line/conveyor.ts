@@ -39,7 +39,7 @@ export class Conveyor extends Buffer implements Actor {
   }
 
   override get open(): boolean {
-    return this.held < this.capacity && this.calendar.now >= this.clearAt;
+    return this.hasPlace && this.calendar.now >= this.clearAt;
   }
 
   override accept(row: number): boolean {
@@ -57,12 +57,12 @@ export class Conveyor extends Buffer implements Actor {
 
   override wait(machine: Unloader): void {
     super.wait(machine);
-    if (this.held < this.capacity && !this.hopeful.includes(machine)) this.hopeful.push(machine);
+    if (this.opensItself && !this.hopeful.includes(machine)) this.hopeful.push(machine);
   }
 
-  /** The belt moves on by itself while it is not full. */
+  /** The belt moves on by itself while it is not full, or has a bank with room at its end. */
   override doors(): readonly Door[] | null {
-    return this.held < this.capacity ? null : [this];
+    return this.opensItself ? null : [this];
   }
 
   happen(code: number): void {
@@ -70,13 +70,24 @@ export class Conveyor extends Buffer implements Actor {
     this.travelling--;
     this.count++;
     this.consumer.wake();
+    // One that went on into the bank has left the belt.
+    if (this.bank > 0) this.clear();
+  }
+
+  /** Whether the belt itself, without the bank, has a place. */
+  private get hasPlace(): boolean {
+    return this.held - Math.min(this.count, this.bank) < this.capacity - this.bank;
+  }
+
+  private get opensItself(): boolean {
+    return this.hasPlace || this.count < this.bank;
   }
 
   /** The last part is out of the way of the next. */
   private clear(): void {
     this.freed();
-    if (this.held < this.capacity || this.hopeful.length === 0) return;
-    // Another took the last place, so now they wait for the station behind, and a circle may have closed.
+    if (this.opensItself || this.hopeful.length === 0) return;
+    // Another took the last place on the belt or in the bank, so now they wait for the station behind, and a circle may have closed.
     const waiting = this.hopeful;
     this.hopeful = [];
     for (const machine of waiting) machine.unload();

@@ -17,6 +17,9 @@ export const COUNTS = [
   'firstFits',
   'tight',
   'loose',
+  /** Attempts that were pressed together: sound, and spoiled by it. */
+  'forced',
+  'damaged',
   'unread',
   /** Parts sent to be marked anew, each time. */
   'reMarked',

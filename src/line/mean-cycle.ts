@@ -38,7 +38,8 @@ function gauged({ inspection, measures }: SpecOf<'gauge'>, cycle: number, readin
 
 /**
  * The mean cycle of a station at its best, from its scenario alone. How many parts a tool leaves with a burr to remove
- * depends on when it is renewed, and how long corrections take depends on what is sent to rework: neither is counted.
+ * depends on when it is renewed, how long corrections take depends on what is sent to rework, and how many are pressed
+ * together depends on sizes: none of these is counted.
  */
 export function meanCycle(spec: StationSpec, scenario: Scenario): MeanCycle {
   const cycle = meanOf(spec.cycle);

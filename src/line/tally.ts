@@ -18,6 +18,9 @@ export class Tally {
   firstFits = 0;
   tight = 0;
   loose = 0;
+  /** Attempts that were pressed together: sound, and spoiled by it. Neither counts as tight. */
+  forced = 0;
+  damaged = 0;
   unread = 0;
   /** Parts sent to be marked anew, each time. */
   reMarked = 0;

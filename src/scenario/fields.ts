@@ -102,6 +102,7 @@ export const share = quantity('share', upToWhole);
 export const positiveShare = quantity('share', someShare);
 export const anyShare = quantity('share', notNegative);
 export const rate = quantity('rate', positive);
+export const positiveForce = quantity('force', positive);
 
 /** A value of whatever dimension, kept with that dimension: forming settings are temperatures, pressures or times. */
 export const measured = z

@@ -2,17 +2,13 @@ import { z } from 'zod';
 import { mouldFor } from '../standards/shrinkage.ts';
 import { partCorrelations } from './correlations.ts';
 import { entry, length, lengthPerTwo, name, named, positiveLength, ratio, share, spread } from './fields.ts';
+import { sized, sizeOf } from './sizes.ts';
 import { wear } from './wear.ts';
-
-/** Between which sizes a feature is within its tolerance, mm. */
-interface Limits {
-  readonly lower: number;
-  readonly upper: number;
-}
 
 const feature = entry({
   nominal: length,
   tolerance: positiveLength.optional().describe('plus or minus, judged on readings'),
+  ...sized,
   'made-at': name.describe('the forming or trimming station that gives the part this dimension'),
   mould: positiveLength.optional().describe('size in the mould; the part shrinks from it'),
   shrinkage: share.default(0).describe('of the material, applied to the mould size'),
@@ -42,7 +38,6 @@ const feature = entry({
     .describe('offset of each cavity'),
   'lot-sd': spread.default(0).describe('standard deviation of what parts from one sheet delivery share'),
   'sheet-sd': spread.default(0).describe('standard deviation of what parts from one sheet share'),
-  'own-sd': spread.default(0).describe('standard deviation of what each part adds'),
   wear: wear
     .optional()
     .describe('of a trimmed feature: how it changes as the tool of the trimming station wears'),
@@ -53,13 +48,7 @@ const feature = entry({
     const message = `shrinkage needs "mould", the size it shrinks from${example}`;
     context.addIssue({ code: 'custom', message });
   })
-  .transform((given) => {
-    const { nominal, tolerance } = given;
-    const limits: Limits | null =
-      tolerance === undefined ? null : { lower: nominal - tolerance, upper: nominal + tolerance };
-    // What the part should have: what readings are compared with, and what rework and retuning bring it to.
-    return { ...given, limits, aim: nominal };
-  });
+  .transform((given, context) => ({ ...given, ...sizeOf(given, context) }));
 
 /** A kind of part. */
 export const part = entry({

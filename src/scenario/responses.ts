@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { count, duration, entry, kinds, name, share, spread, word } from './fields.ts';
 import { time } from './laws.ts';
+import { match } from './matching.ts';
 
 const watch = entry({
   at: name.describe('a gauging or assembling station'),
@@ -33,15 +34,6 @@ const retune = entry({
   by: name.describe('the feature whose readings are followed'),
   weight: share.describe('weight of the newest reading in the running estimate (EWMA)'),
   deadband: spread.describe('leave the setting alone while the estimated offset is smaller than this'),
-});
-
-const match = entry({
-  do: z.literal('match'),
-  at: name.describe('an assembling station'),
-  among: count(2).describe('how many of the waiting parts are compared with the mate in hand'),
-  guard: spread.describe('least margin to the clearance limits that readings must promise'),
-  'mate-repeatability': spread.describe('repeatability of the reading taken of the mate'),
-  takes: duration.describe('time that reading and choosing add to the cycle'),
 });
 
 const rework = entry({

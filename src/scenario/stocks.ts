@@ -2,12 +2,13 @@ import { z } from 'zod';
 import { mateCorrelations } from './correlations.ts';
 import { anyShare, count, entry, length, named, positiveLength, spread } from './fields.ts';
 import { time } from './laws.ts';
+import { sized, sizeOf } from './sizes.ts';
 
 const mateFeature = entry({
   nominal: length,
+  ...sized,
   'lot-sd': spread.default(0).describe('standard deviation of the offset that a whole delivery shares'),
-  'own-sd': spread.default(0).describe('standard deviation of what each piece adds'),
-});
+}).transform((given, context) => ({ ...given, ...sizeOf(given, context) }));
 
 const thickness = entry({
   nominal: positiveLength,

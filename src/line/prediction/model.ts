@@ -58,7 +58,7 @@ export class DimensionModel {
       features.map((feature) => [feature.name, designed(feature)] as const),
     );
     const ofMates = scenario.stocks.flatMap(({ name, features }) =>
-      (features ?? []).map((feature) => [`${name}.${feature.name}`, feature.nominal] as const),
+      (features ?? []).map((feature) => [`${name}.${feature.name}`, feature.aim] as const),
     );
     this.centres = new Map([...ofParts, ...ofMates]);
     this.sources = sourcesOf(scenario);

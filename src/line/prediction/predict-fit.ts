@@ -1,3 +1,4 @@
+import { clearances, type Sides } from '../../scenario/clearances.ts';
 import type { SpecOf } from '../../scenario/stations.ts';
 import { boxProbability } from '../../statistics/box-probability.ts';
 import type { Combination, Contribution, DimensionModel } from './model.ts';
@@ -27,9 +28,10 @@ const gapOf = ({ hole, shaft }: { hole: string; shaft: string }): Combination =>
   ]);
 
 /** Clearances are correlated where pairs share a source of variation, and the probability that all fit honours it. */
-export function predictFit({ fits }: SpecOf<'assemble'>, model: DimensionModel): FitPrediction {
+export function predictFit({ fits }: SpecOf<'assemble'>, sides: Sides, model: DimensionModel): FitPrediction {
   const gaps = fits.map(gapOf);
-  const pairs = fits.map(({ least, most }, i) => {
+  const limits = fits.map((pair) => clearances(pair, sides));
+  const pairs = limits.map(({ least, most }, i) => {
     const of = gaps[i]!;
     return {
       clearance: model.mean(of),
@@ -40,7 +42,7 @@ export function predictFit({ fits }: SpecOf<'assemble'>, model: DimensionModel):
       from: model.contributions(of),
     };
   });
-  const box = fits.map(({ least, most }) => ({ lower: least, upper: most }));
+  const box = limits.map(({ least, most }) => ({ lower: least, upper: most }));
   const all = model
     .conditions(gaps)
     .reduce((sum, { share, mean, covariance }) => sum + share * boxProbability(box, mean, covariance), 0);

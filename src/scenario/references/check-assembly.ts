@@ -1,6 +1,15 @@
+import { classFault } from '../clearances.ts';
 import type { Path } from '../problem.ts';
 import type { SpecOf } from '../stations.ts';
 import type { Checker } from './checker.ts';
+
+/** The mate that has the feature of this name, where the station does not take it. */
+function untaken(check: Checker, station: SpecOf<'assemble'>, named: string): string | undefined {
+  const dot = named.indexOf('.');
+  const mate = dot < 0 ? undefined : check.stock(named.slice(0, dot));
+  if (!mate || station.takes.includes(mate.name)) return undefined;
+  return mate.features?.some(({ name }) => name === named.slice(dot + 1)) ? mate.name : undefined;
+}
 
 /** The stocks and mating pairs of an assembling station. */
 export function checkAssembly(check: Checker, station: SpecOf<'assemble'>, path: Path): void {
@@ -12,13 +21,23 @@ export function checkAssembly(check: Checker, station: SpecOf<'assemble'>, path:
     .filter((stock) => station.takes.includes(stock.name))
     .flatMap((stock) => (stock.features ?? []).map((feature) => `${stock.name}.${feature.name}`));
   const allMatesSound = station.takes.every((name) => check.raw.stock.some((stock) => stock.name === name));
-  for (const [i, { hole, shaft }] of station.fits.entries()) {
+  for (const [i, pair] of station.fits.entries()) {
+    const { hole, shaft } = pair;
     const sides = { hole, shaft };
     for (const side of ['hole', 'shaft'] as const) {
-      if (sides[side].includes('.') && !allMatesSound) continue;
+      const named = sides[side];
+      if (named.includes('.') && !allMatesSound) continue;
+      const mate = untaken(check, station, named);
+      if (mate !== undefined) {
+        check.say(
+          [...path, 'fits', i, side],
+          `"${named}" is of a mate that this station does not take; add "${mate}" to "takes"`,
+        );
+        continue;
+      }
       check.known(
         [...path, 'fits', i, side],
-        sides[side],
+        named,
         [...check.names.features, ...ofMates],
         'feature of the part or of a mate this station takes',
       );
@@ -29,6 +48,11 @@ export function checkAssembly(check: Checker, station: SpecOf<'assemble'>, path:
         'a pair needs one feature of the part and one of a mate (written MATE.FEATURE)',
       );
     }
+    const fault = classFault(pair, { stocks: check.raw.stock, parts: check.raw.parts ?? [] });
+    if (fault !== undefined) check.say([...path, 'fits', i], fault);
   }
-  check.reject([...path, 'misfit'], station.misfit, ['scrap']);
+  for (const key of ['misfit', 'tight', 'loose'] as const) {
+    const place = station[key];
+    if (place !== undefined) check.reject([...path, key], place, ['scrap']);
+  }
 }

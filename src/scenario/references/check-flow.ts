@@ -11,7 +11,9 @@ function rejectsOf(station: StationSpec): string[] {
     const { inspection, offLimits } = station;
     return inspection.by === 'plan' ? [offLimits, inspection.rejected, ...also] : [offLimits, ...also];
   }
-  return station.does === 'assemble' ? [station.misfit, ...also] : also;
+  if (station.does !== 'assemble') return also;
+  const { misfit, tight = misfit, loose = misfit } = station;
+  return [tight, loose, ...also];
 }
 
 /** All parts of a line start at one forming station, or, without one, at stations that only work or where parts arrive. */

@@ -7,7 +7,7 @@ import { cell } from './cell.ts';
 function fitOf(given: Parameters<typeof cell>[0]) {
   const scenario = cell(given);
   const at = scenario.stations.find(({ does }) => does === 'assemble') as SpecOf<'assemble'>;
-  return predictFit(at, new DimensionModel(scenario));
+  return predictFit(at, scenario, new DimensionModel(scenario));
 }
 
 /** So many pegs of one plate meet one hole; mean clearance and standard deviations in mm. */

@@ -1,6 +1,9 @@
+import { clearances, sideNamed } from '../../../scenario/clearances.ts';
 import type { SpecOf } from '../../../scenario/stations.ts';
 import type { Pair } from '../../fit.ts';
-import { Assemble, type Mate } from '../../operations/assemble.ts';
+import { Forcing } from '../../forcing.ts';
+import type { Mate } from '../../hand.ts';
+import { Assemble } from '../../operations/assemble.ts';
 import { correlateMate } from '../correlate.ts';
 import type { Plan } from '../plan.ts';
 import { readerOf } from './reader.ts';
@@ -10,8 +13,8 @@ function mateOf(name: string, station: string, plan: Plan): Mate {
   const stock = plan.line.stocks.get(name)!;
   stock.consumers.push(plan.station(station));
   const spec = plan.scenario.stocks.find((candidate) => candidate.name === name)!;
-  const features = (spec.features ?? []).map(({ name, nominal, lotSd, ownSd }) => ({
-    nominal,
+  const features = (spec.features ?? []).map(({ name, aim, lotSd, ownSd }) => ({
+    aim,
     variation: stock.variation(name, lotSd, ownSd),
   }));
   correlateMate(
@@ -21,19 +24,28 @@ function mateOf(name: string, station: string, plan: Plan): Mate {
   return { stock, features };
 }
 
-export function assemble(spec: SpecOf<'assemble'>, plan: Plan): Assemble {
-  const { parts, tally, scrap, features, assemblies, rejectsTo } = plan.line;
-  const mates = spec.takes.map((name) => mateOf(name, spec.name, plan));
+function pairsOf(spec: SpecOf<'assemble'>, { scenario, line }: Plan): Pair[] {
   const mateFeatures = spec.takes.flatMap((name) =>
-    (plan.scenario.stocks.find((stock) => stock.name === name)!.features ?? []).map(
+    (scenario.stocks.find((stock) => stock.name === name)!.features ?? []).map(
       (feature) => `${name}.${feature.name}`,
     ),
   );
-  const pairs = spec.fits.map(({ hole, shaft, least, most }): Pair => {
-    const partIsHole = !hole.includes('.');
-    const feature = features.get(partIsHole ? hole : shaft)!;
-    return { feature, mate: mateFeatures.indexOf(partIsHole ? shaft : hole), partIsHole, least, most };
+  return spec.fits.map((pair): Pair => {
+    const partIsHole = !pair.hole.includes('.');
+    const [part, mate] = partIsHole ? [pair.hole, pair.shaft] : [pair.shaft, pair.hole];
+    return {
+      feature: line.features.get(part)!,
+      mate: mateFeatures.indexOf(mate),
+      mateAim: sideNamed(mate, scenario)!.aim,
+      partIsHole,
+      ...clearances(pair, scenario),
+    };
   });
+}
+
+export function assemble(spec: SpecOf<'assemble'>, plan: Plan): Assemble {
+  const { parts, streams, tally, scrap, assemblies, rejectsTo } = plan.line;
+  const { misfit, tight = misfit, loose = misfit } = spec;
   const made = new Assemble(
     {
       time: timeOf(spec, plan),
@@ -42,14 +54,15 @@ export function assemble(spec: SpecOf<'assemble'>, plan: Plan): Assemble {
       parts,
       tally,
       reader: readerOf(spec, plan),
-      mates,
-      pairs,
+      mates: spec.takes.map((name) => mateOf(name, spec.name, plan)),
+      pairs: pairsOf(spec, plan),
       mateTries: spec.mateTries,
       marked: plan.marked,
       flaw: plan.line.flaw,
+      forcing: spec.forcing ? new Forcing(spec.forcing, spec.name, parts, streams) : null,
       scrapWithoutMates: spec.withoutMates === 'scrap',
     },
-    rejectsTo(spec.misfit, spec.name),
+    { tight: rejectsTo(tight, spec.name), loose: rejectsTo(loose, spec.name) },
     spec.machines,
   );
   assemblies.set(spec.name, made);
