@@ -2,6 +2,7 @@ import type { Case } from './case.ts';
 import { CLOSED_LINES } from './closed-lines.ts';
 import { EXPONENTIAL_LINES } from './exponential-lines.ts';
 import { FAILING_LINES } from './failing-lines.ts';
+import { FITS } from './fits.ts';
 import { FORMING } from './forming.ts';
 import { GAUGING } from './gauging.ts';
 import { MARKS } from './marks.ts';
@@ -28,5 +29,6 @@ export const GROUPS: readonly Group[] = [
   { title: 'Trimming and rework', cases: TRIMMING },
   { title: 'Marks and readers', cases: MARKS },
   { title: 'Gauging and acceptance sampling', cases: GAUGING },
+  { title: 'Fits', cases: FITS },
   { title: 'Others', cases: OTHERS },
 ];
