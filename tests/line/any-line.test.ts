@@ -17,9 +17,9 @@ import { LENGTH, madeUpLine, WARM_UP } from './made-up-line.ts';
 const LINES = 1200;
 
 /** The outcome, or null where the line came to a standstill, which only one with a circle of ways or with batches on carriers may. */
-function outcomeOf(scenario: Scenario, seed: number): Outcome | null {
+function outcomeOf(scenario: Scenario, seed: number, policy = 'carry on'): Outcome | null {
   try {
-    return simulate(scenario, 'carry on', seed);
+    return simulate(scenario, policy, seed);
   } catch (error) {
     if (!(error instanceof StandstillError)) throw error;
     const back = scenario.stations.some(
@@ -92,6 +92,8 @@ function seen(scenario: Scenario, outcome: Outcome): string[] {
     ...(counts.scrapped > 0 ? ['scrap'] : []),
     ...(counts.deburred > 0 ? ['deburring'] : []),
     ...(counts.hopeless > 0 ? ['hopeless rework'] : []),
+    ...(counts.forced > 0 ? ['forced'] : []),
+    ...(counts.damaged > 0 ? ['damaged'] : []),
     ...(counts.turnedAway > 0 ? ['turned away'] : []),
     ...(Object.values(outcome.stockOutShares).some((share) => share > 0.05) ? ['out of stock'] : []),
     ...(counts.lotsAccepted > 0 ? ['lots accepted'] : []),
@@ -156,6 +158,22 @@ function seen(scenario: Scenario, outcome: Outcome): string[] {
   ];
 }
 
+/** Whether there is a station at which the policy "match" chooses. */
+const chooses = ({ policies }: Scenario): boolean =>
+  policies.some(({ name, responses }) => name === 'match' && responses.length > 0);
+
+/** The same of runs in which assembly chooses among parts. */
+function seenMatched({ policies }: Scenario, { counts }: Outcome): string[] {
+  if (counts.firstFits === 0) return [];
+  return policies.flatMap(({ responses }) =>
+    responses.flatMap((it) => {
+      if (it.do !== 'match') return [];
+      const patient = it.patience > 0 ? ['patience'] : [];
+      return [it.bank === undefined ? 'match among' : 'match from a bank', `rule ${it.rule}`, ...patient];
+    }),
+  );
+}
+
 describe('any line whatever', { timeout: 120_000 }, () => {
   // The run checks itself: parts, stock, carriers and finished goods are conserved, Little's law holds, states fill the
   // time; it throws if not.
@@ -169,6 +187,10 @@ describe('any line whatever', { timeout: 120_000 }, () => {
         expect(outcomeOf(scenario, seed)).toEqual(outcome);
         const events = outcome ? seen(scenario, outcome) : ['standstill'];
         for (const what of events) shown.set(what, (shown.get(what) ?? 0) + 1);
+        const matched = chooses(scenario) ? outcomeOf(scenario, seed, 'match') : null;
+        for (const what of matched ? seenMatched(scenario, matched) : [])
+          shown.set(what, (shown.get(what) ?? 0) + 1);
+        if (matched) expectShares(matched);
         if (!outcome) return;
         expectShares(outcome);
         const line = prepare(scenario, 'carry on', seed);
@@ -215,4 +237,14 @@ const EXPECTED = [
     'lots accepted',
     'lots rejected',
   ],
+  ...[
+    'forced',
+    'damaged',
+    'match among',
+    'match from a bank',
+    'patience',
+    'rule classes',
+    'rule hardest-fit',
+  ],
+  ...['rule best-margin', 'rule first-fit'],
 ];

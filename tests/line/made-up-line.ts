@@ -96,10 +96,26 @@ const stock = fc.oneof(
   fc.record({ 'on-hand': fc.integer({ min: 0, max: 30 }) }),
 );
 
+/** How an assembling station would match. */
+const match = fc
+  .record({
+    places: fc.constantFrom({ among: 4 }, { among: 4 }, { bank: 1 }, { bank: 5 }, { bank: 5 }),
+    rule: fc.constantFrom(
+      ...(['hardest-fit', 'best-margin', 'first-fit'] as const).map((rule) => ({ rule, guard: '0.2 mm' })),
+      { rule: 'classes', classes: { number: 3, width: '0.3 mm' } },
+    ),
+    patience: fc.constantFrom('0 s', '7 s', '50 s', '1 h'),
+    takes: seconds(0, 2),
+  })
+  .map(({ places, rule, patience, takes }) => ({
+    ...{ ...places, ...rule, takes, 'mate-repeatability': '0.05 mm' },
+    ...('bank' in places && { patience }),
+  }));
+
 /** What stands behind the source, in any order. */
 const behind = fc.record({
   does: fc.constantFrom('work', 'work', 'work', 'trim', 'mark', 'gauge', 'gauge', 'assemble'),
-  ...{ buffer, cycle: law(0), equipment, route },
+  ...{ buffer, cycle: law(0), equipment, route, match },
   batch: fc.constantFrom(1, 1, 2, 3),
   every: fc.integer({ min: 1, max: 3 }),
   rejects: fc.constantFrom('pass', 'scrap', 'bench', 'bench'),
@@ -119,6 +135,13 @@ const behind = fc.record({
   inspects: fc.constantFrom('count', 'clock', 'delivery', 'delivery', 'delivery', 'plan', 'plan'),
   lot: fc.integer({ min: 2, max: 4 }),
   rejected: fc.constantFrom('screen', 'scrap', 'bench'),
+  forcing: seldom(
+    fc.record({
+      ...{ stiffness: fc.constant('100 N/mm'), limit: fc.constantFrom('30 N', '1 kN') },
+      ...{ damages: fc.constantFrom('20 %', '50 %'), takes: seconds(0, 3) },
+    }),
+    2,
+  ),
 });
 
 const crew = fc.record({
@@ -361,7 +384,13 @@ function scenarioOf(it: Asked) {
       },
       assemble: {
         ...{ takes: ['mate'], 'without-mates': station.withoutMates, misfit: 'scrap', 'mate-tries': every },
-        ...{ fits: [{ hole: 'mate.groove', shaft: 'rim', least: '0 mm', most: '2 mm' }], ...read },
+        forcing: station.forcing,
+        ...{
+          fits: [
+            { hole: 'mate.groove', shaft: 'rim', least: station.forcing ? '0.7 mm' : '0 mm', most: '2 mm' },
+          ],
+          ...read,
+        },
       },
     };
     stations[name] = {
@@ -410,7 +439,12 @@ function scenarioOf(it: Asked) {
         { disturbs: 'station', station: names[station % names.length], ...when },
       ]),
     ),
-    policies: { 'carry on': [] },
+    policies: {
+      'carry on': [],
+      match: rest.flatMap(({ does, match }, i) =>
+        does === 'assemble' ? [{ do: 'match', at: `s${i + 1}`, ...match }] : [],
+      ),
+    },
   };
 }
 
