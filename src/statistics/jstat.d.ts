@@ -4,7 +4,9 @@ declare module 'jstat' {
     readonly jStat: {
       readonly studentt: { inv(p: number, degreesOfFreedom: number): number };
       readonly centralF: { cdf(x: number, numerator: number, denominator: number): number };
+      readonly chisquare: { inv(p: number, degreesOfFreedom: number): number };
       readonly normal: {
+        pdf(x: number, mean: number, sd: number): number;
         cdf(x: number, mean: number, sd: number): number;
         inv(p: number, mean: number, sd: number): number;
       };

@@ -22,3 +22,6 @@ export function shareBetween(lower: number, upper: number, mean: number, sd: num
   // Of two values above the middle, what lies above them is the smaller number and keeps more digits.
   return a > 0 ? normalShare(-a) - normalShare(-b) : normalShare(b) - normalShare(a);
 }
+
+/** The density of the standard normal law at `x`. */
+export const normalDensity = (x: number): number => normal.pdf(x, 0, 1);

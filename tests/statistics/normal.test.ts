@@ -1,6 +1,8 @@
+import jstat from 'jstat';
+import { cumulativeStdNormalProbability, probit } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import { normalQuantile } from '../../src/kernel/normal-quantile.ts';
-import { normalPoint, normalShare, shareBetween } from '../../src/statistics/normal.ts';
+import { normalDensity, normalPoint, normalShare, shareBetween } from '../../src/statistics/normal.ts';
 
 describe('the normal law', () => {
   // M. Abramowitz and I. Stegun, Handbook of Mathematical Functions, table 26.1.
@@ -33,5 +35,43 @@ describe('the normal law', () => {
     expect(shareBetween(3, 4, 0, 1)).toBe(shareBetween(-4, -3, 0, 1));
     expect(shareBetween(5, 6, 5, 0)).toBe(1);
     expect(shareBetween(5.1, 6, 5, 0)).toBe(0);
+  });
+
+  it.each([
+    // Standard table.
+    [0.9, 1.281552],
+    [0.95, 1.644854],
+    [0.975, 1.959964],
+    [0.995, 2.575829],
+    [0.9995, 3.290527],
+  ])('has the quantile at %d of the standard table, as both libraries and the draws do', (p, z) => {
+    for (const found of [normalPoint(p), normalQuantile(p)]) expect(found).toBeCloseTo(z, 6);
+    // The other library's is an approximation, to half a percent.
+    expect(Math.abs(probit(p) / z - 1)).toBeLessThan(0.005);
+    expect(normalShare(normalPoint(p))).toBeCloseTo(p, 12);
+    expect(normalPoint(1 - p)).toBeCloseTo(-z, 6);
+  });
+
+  it('has the chances that the second library has, to the digits of its table', () => {
+    for (let z = -3; z <= 3; z += 0.25) {
+      expect(Math.abs(normalShare(z) - cumulativeStdNormalProbability(z))).toBeLessThan(1e-4);
+    }
+  });
+
+  it('keeps its digits far out: 1 - F(6) = 9.865876450e-10', () => {
+    expect(Math.abs(normalShare(-6) / 9.86587645e-10 - 1)).toBeLessThan(1e-8);
+  });
+
+  it('has a density that its chances grow by', () => {
+    const step = 1e-4;
+    for (const z of [-2, 0, 1.3])
+      expect((normalShare(z + step) - normalShare(z - step)) / (2 * step)).toBeCloseTo(normalDensity(z), 7);
+  });
+
+  it('stands beside chi-square quantiles of the standard table', () => {
+    const { inv } = jstat.jStat.chisquare;
+    expect(inv(0.95, 10)).toBeCloseTo(18.307, 3);
+    expect(inv(0.05, 10)).toBeCloseTo(3.94, 3);
+    expect(inv(0.975, 30)).toBeCloseTo(46.979, 3);
   });
 });
