@@ -1,6 +1,7 @@
 import type { Actor } from '../kernel/calendar.ts';
 import { type Law, samplerOf } from '../kernel/distributions/index.ts';
 import type { MatchSpec } from '../scenario/matching.ts';
+import type { FeatureSpec } from '../scenario/parts.ts';
 import type { Line } from './line.ts';
 import { OneIn } from './sampling.ts';
 import { setMatching } from './set-matching.ts';
@@ -76,6 +77,20 @@ export class Controls implements Actor {
         tell({ value, aim: of.spec.aim, adjustedThen: Number.isNaN(then) ? null : then });
       });
     }
+  }
+
+  /** Tells of each reading of a feature at one gauge, also of parts whose mark could not be read, mm. */
+  onReadingAt(gauge: string, feature: string, tell: (value: number) => void): void {
+    const followed = this.#line.features.get(feature)!;
+    this.#line.gauges.get(gauge)!.readingListeners.push((of, value) => {
+      if (of === followed) tell(value);
+    });
+  }
+
+  /** What a feature should be, and its limits if it has any, mm. */
+  drawn(feature: string): Pick<FeatureSpec, 'aim' | 'limits'> {
+    const { aim, limits } = this.#line.features.get(feature)!.spec;
+    return { aim, limits };
   }
 
   /** Lets the station take nothing new until `release`. */

@@ -4,7 +4,7 @@ import type { Finding, Path } from './problem.ts';
 type Issue = z.core.$ZodIssue;
 
 /** What stands at a place of the raw file; undefined where there is nothing. */
-export function valueAt(raw: unknown, path: Path): unknown {
+export function valueAt(raw: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>((value, key) => (value as Record<PropertyKey, unknown> | null)?.[key], raw);
 }
 
@@ -14,6 +14,28 @@ function isMapping(value: unknown): boolean {
 
 /** What the validator says of a choice that has no words of its own. */
 const NO_WORDS = 'Invalid input';
+
+/** Whether this is said of a form that is no mapping at all. */
+const ofNoMapping = (issues: readonly Issue[]) =>
+  issues.some(({ code, path }) => path.length === 0 && (code === 'invalid_type' || code === 'invalid_union'));
+
+/** How many keys of a mapping a form does not know; a form told apart by a key that is not there is out of the question. */
+function strangeKeys(issues: readonly Issue[], given: unknown): number {
+  return issues.reduce((sum, issue) => {
+    if (issue.code === 'unrecognized_keys') return sum + issue.keys.length;
+    const without = issue.code === 'invalid_union' && valueAt(given, issue.path) === undefined;
+    return without ? Number.POSITIVE_INFINITY : sum;
+  }, 0);
+}
+
+/** What is said of a mapping by the form of several that it is most like. */
+function likest(errors: readonly (readonly Issue[])[], given: unknown): readonly Issue[] | undefined {
+  const [first, ...others] = errors.filter((issues) => !ofNoMapping(issues));
+  return others.reduce(
+    (best, next) => (strangeKeys(next, given) < strangeKeys(best!, given) ? next : best),
+    first ?? errors[0],
+  );
+}
 
 function findingsOf(issue: Issue, raw: unknown, base: Path): Finding[] {
   const path = [...base, ...issue.path];
@@ -29,9 +51,9 @@ function findingsOf(issue: Issue, raw: unknown, base: Path): Finding[] {
       return issue.message.split('\n').map((message, i) => ({ path, key: issue.keys[i]!, message }));
     case 'invalid_union': {
       if (issue.message !== NO_WORDS) return plain();
-      // A choice between a mapping and something shorter: speak of the form that was tried.
-      const [mapping, other] = issue.errors;
-      const chosen = isMapping(at) ? mapping : (other ?? mapping);
+      // A choice between mappings and something shorter: speak of the form that was tried.
+      const [first, other] = issue.errors;
+      const chosen = isMapping(at) ? likest(issue.errors, at) : (other ?? first);
       if (!chosen || chosen.length === 0) return plain();
       return chosen.flatMap((inner) => findingsOf(inner as Issue, raw, path));
     }

@@ -1,22 +1,24 @@
 import { z } from 'zod';
-import { count, duration, entry, kinds, name, share, spread, word } from './fields.ts';
+import {
+  count,
+  duration,
+  entry,
+  kinds,
+  measured,
+  name,
+  positiveShare,
+  ratio,
+  spread,
+  word,
+} from './fields.ts';
 import { time } from './laws.ts';
 import { match } from './matching.ts';
-
-const watch = entry({
-  at: name.describe('a gauging or assembling station'),
-  sees: word(['misfits', 'off-limits', 'unread']),
-  count: count(1),
-  'of-last': count(1),
-}).refine(({ count, ofLast }) => count <= ofLast, {
-  error: '"count" cannot be more than "of-last"',
-  path: ['count'],
-});
+import { watch } from './watches.ts';
 
 const stopAndFix = entry({
   do: z.literal('stop-and-fix'),
   station: name.describe('the station to hold, and to free of what disturbs its settings or its marks'),
-  watch,
+  watch: watch.describe('what it acts on: sights gone wrong, a chart of readings, or their capability'),
   takes: time.describe('how long it is held'),
   'cool-down': duration.default(0).describe('after a fix, how long the watch is not heeded'),
 });
@@ -32,8 +34,33 @@ const retune = entry({
   do: z.literal('retune'),
   setting: name,
   by: name.describe('the feature whose readings are followed'),
-  weight: share.describe('weight of the newest reading in the running estimate (EWMA)'),
+  rule: word(['ewma', 'deadbeat', 'step'])
+    .default('ewma')
+    .describe(
+      'cancels a running estimate of the offset (EWMA), or the whole of the newest (deadbeat), or moves by a fixed step against it',
+    ),
+  weight: positiveShare
+    .optional()
+    .describe('of the rule ewma: weight of the newest reading in the running estimate'),
+  step: measured.optional().describe('of the rule step: how far the setting is moved at a time'),
   deadband: spread.describe('leave the setting alone while the estimated offset is smaller than this'),
+  gain: ratio('length', '-0.03 mm/°C')
+    .optional()
+    .describe('what the feature is believed to change per unit of the setting; left out, as designed'),
+  'mean-of': count(1).default(1).describe('acts on the mean of so many readings at a time'),
+}).superRefine(({ rule, weight, step, gain }, context) => {
+  const say = (key: string, message: string) => context.addIssue({ code: 'custom', message, path: [key] });
+  if (rule === 'ewma' && weight === undefined)
+    say('weight', 'the rule ewma needs the weight of the newest reading, such as 20 %');
+  if (rule !== 'ewma' && weight !== undefined)
+    say('weight', `the rule ${rule} has no weight; leave it out, or take the rule ewma`);
+  if (rule === 'step' && step === undefined)
+    say('step', 'the rule step needs how far the setting is moved at a time, such as 0.5 °C');
+  if (rule !== 'step' && step !== undefined)
+    say('step', `the rule ${rule} has no step; leave it out, or take the rule step`);
+  if (step !== undefined && step.value <= 0)
+    say('step', 'a step is above zero; which way to go, the gain tells');
+  if (gain !== undefined && gain.value === 0) say('gain', 'a gain of zero cannot guide a setting');
 });
 
 const rework = entry({
