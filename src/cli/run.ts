@@ -1,5 +1,7 @@
-import { compare } from '../experiment/comparison.ts';
+import { capabilitiesOf } from '../experiment/capabilities.ts';
+import { compare, LEVEL } from '../experiment/comparison.ts';
 import { readScenario } from '../experiment/scenario-file.ts';
+import { capabilitiesJson } from '../report/capability-json.ts';
 import { comparisonJson } from '../report/json.ts';
 import { singleText } from '../report/terminal.ts';
 import { suggestion } from '../scenario/nearest.ts';
@@ -31,13 +33,16 @@ export async function runCommand(given: Given): Promise<number> {
   const seeds = given.seeds ?? scenario.run.seeds;
   const outcomes = await doRuns(read, { policies: [policy], seeds, workers: given.workers });
   const comparison = compare([policy.name], outcomes);
+  const capabilities = capabilitiesOf(outcomes, LEVEL);
   if (given.json) {
     const source = { file: given.file, title: scenario.title, sha256 };
     const document = comparisonJson({ comparison, outcomes, version: version(), scenario: source });
-    process.stdout.write(`${JSON.stringify(document, null, 2)}\n`);
+    process.stdout.write(
+      `${JSON.stringify({ ...document, capabilities: capabilitiesJson(capabilities) }, null, 2)}\n`,
+    );
   } else {
     process.stdout.write(
-      singleText(comparison, { title: scenario.title, colour: coloured(), width: columns() }),
+      singleText(comparison, { title: scenario.title, colour: coloured(), width: columns() }, capabilities),
     );
   }
   return EXIT.done;

@@ -10,6 +10,8 @@ import { STATES, type State } from '../line/state.ts';
 import { Tally } from '../line/tally.ts';
 import { follow } from '../policy/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
+import { capabilityOf } from '../statistics/capability.ts';
+import { ReadingSums } from '../statistics/reading-sums.ts';
 
 /** The counts at one moment, to be taken from those at the end. */
 interface Snapshot {
@@ -17,6 +19,8 @@ interface Snapshot {
   readonly seconds: ReadonlyMap<string, Float64Array>;
   readonly outSeconds: ReadonlyMap<string, number>;
   readonly busySeconds: ReadonlyMap<string, number>;
+  /** In the order of `Line.readings`. */
+  readonly readings: readonly ReadingSums[];
 }
 
 function snapshot(line: Line): Snapshot {
@@ -27,7 +31,14 @@ function snapshot(line: Line): Snapshot {
     seconds: new Map([...line.stations].map(([name, station]) => [name, station.seconds()])),
     outSeconds: new Map(limited.map(([name, stock]) => [name, stock.outSeconds()])),
     busySeconds: new Map([...line.crews].map(([name, crew]) => [name, crew.busySeconds()])),
+    readings: line.readings.map(({ sums }) => sums.copy()),
   };
+}
+
+/** The counts of a run without a warm-up, in which all counts from the start. */
+function fromNothing(line: Line): Snapshot {
+  const readings = line.readings.map(() => new ReadingSums());
+  return { ...snapshot(line), tally: new Tally(), readings };
 }
 
 /** A line under a policy and with its disturbances, just started. */
@@ -52,7 +63,7 @@ export function simulate(scenario: Scenario, policy: string, seed: number): Outc
   const { warmUp, length } = scenario.run;
   const line = prepare(scenario, policy, seed);
   if (warmUp > 0) line.calendar.run(warmUp);
-  const from = warmUp > 0 ? snapshot(line) : { ...snapshot(line), tally: new Tally() };
+  const from = warmUp > 0 ? snapshot(line) : fromNothing(line);
   line.calendar.run(warmUp + length);
   selfCheck(line);
   return outcome(policy, seed, length, line, from, snapshot(line));
@@ -107,6 +118,11 @@ function outcome(
         (seconds - from.busySeconds.get(name)!) / (line.crews.get(name)!.number * window),
       ]),
     ),
+    capabilities: line.readings.map(({ gauge, feature }, i) => {
+      const { name, aim, limits } = feature.spec;
+      const found = to.readings[i]!.since(from.readings[i]!, aim);
+      return { gauge, feature: name, ...found, ...capabilityOf(found, limits!) };
+    }),
     counts,
     events: line.calendar.events,
   };

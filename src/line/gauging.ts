@@ -3,6 +3,7 @@ import { normalBlocks, standardNormal } from '../kernel/distributions/normal.ts'
 import { uniformBlocks } from '../kernel/distributions/uniform.ts';
 import type { Streams } from '../kernel/streams.ts';
 import type { ReadingSpec } from '../scenario/readings.ts';
+import { ReadingSums } from '../statistics/reading-sums.ts';
 import type { Feature } from './features.ts';
 import type { PartTable } from './part-table.ts';
 
@@ -15,6 +16,8 @@ const OF_A_STEP = 1e-6;
  */
 export class Gauging {
   readonly feature: Feature;
+  /** Sums of the readings, as deviations from the aim; null where no limits judge them. */
+  readonly sums: ReadingSums | null;
   private readonly parts: PartTable;
   /** By appraiser, bias included, mm. */
   private readonly offsets: readonly number[];
@@ -36,6 +39,7 @@ export class Gauging {
   ) {
     const { bias, repeatability, reproducibility, resolution, guard, name } = spec;
     this.feature = feature;
+    this.sums = feature.spec.limits === null ? null : new ReadingSums();
     this.parts = parts;
     const z =
       reproducibility > 0 ? standardNormal(streams.of(`station/${station}/appraisers/${name}`)) : null;

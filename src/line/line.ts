@@ -1,5 +1,6 @@
 import { Calendar } from '../kernel/calendar.ts';
 import { Streams } from '../kernel/streams.ts';
+import type { ReadingSums } from '../statistics/reading-sums.ts';
 import type { Carriers } from './carriers.ts';
 import type { Crew } from './crew.ts';
 import type { Demand } from './demand.ts';
@@ -46,6 +47,8 @@ export class Line {
   readonly features = new Map<string, Feature>();
   /** Stations again, by what can be asked of them. */
   readonly gauges = new Map<string, Gauge>();
+  /** What each gauge read of each feature that has limits. */
+  readonly readings: { readonly gauge: string; readonly feature: Feature; readonly sums: ReadingSums }[] = [];
   readonly assemblies = new Map<string, Assemble>();
   readonly marks = new Map<string, Mark>();
   /** Who takes pieces of which stock, and how many each took. */

@@ -1,6 +1,14 @@
+import type { Capability } from '../statistics/capability.ts';
+import type { Moments } from '../statistics/reading-sums.ts';
 import type { Count } from './counts.ts';
 import type { MeasureKey } from './measures.ts';
 import type { State } from './state.ts';
+
+/** What the readings of a feature at a gauge say of its spread (mm) and capability; null where there are too few. */
+export interface FoundCapability extends Moments, Readonly<Record<Capability, number | null>> {
+  readonly gauge: string;
+  readonly feature: string;
+}
 
 /** What one run of one policy under one seed gave. Plain data. */
 export interface Outcome {
@@ -14,6 +22,8 @@ export interface Outcome {
   readonly stockOutShares: Readonly<Record<string, number>>;
   /** For each crew, the share of the counted time its members were moving or serving. */
   readonly crewBusyShares: Readonly<Record<string, number>>;
+  /** For each feature with limits, at each gauge that reads it. */
+  readonly capabilities: readonly FoundCapability[];
   readonly counts: Readonly<Record<Count, number>>;
   /** Events that happened, warm-up included. */
   readonly events: number;

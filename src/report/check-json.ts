@@ -4,6 +4,7 @@ import { workingShare } from '../line/week.ts';
 import { routesOf } from '../scenario/routes.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { shiftsText } from './calendar-text.ts';
+import { chartsJson } from './chart-texts.ts';
 import { disturbanceTexts } from './disturbance-text.ts';
 import { nominalWall } from './forming-text.ts';
 
@@ -61,6 +62,7 @@ export function checkJson({ scenario, ideal, file, sha256 }: CheckSource): objec
     policies: policies.map(({ name, responses }) => ({
       name,
       responses: responses.map((response) => response.do),
+      charts: chartsJson(scenario, name),
     })),
   };
 }

@@ -3,6 +3,7 @@ import { reMarkOf } from '../scenario/re-mark.ts';
 import type { ResponseSpec } from '../scenario/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { calendarTexts } from './calendar-text.ts';
+import { chartTexts } from './chart-texts.ts';
 import { cut, padLeft, padRight, printable, wrap } from './columns.ts';
 import { carrierTexts, crewTexts } from './crew-text.ts';
 import { demandTexts } from './demand-text.ts';
@@ -110,6 +111,10 @@ export function checkText(scenario: Scenario, ideal: IdealLine, width: number): 
     'Policies, the first being what the others are compared with',
     ...listed(responses, ''),
     '',
+    ...section(
+      'Charts, by theory: readings independent and normal, centre and sigma as given',
+      chartTexts(scenario),
+    ),
     ...wrap(
       `Each policy: ${counted(run.seeds, 'run')} of ${durationText(run.length)} after ${durationText(run.warmUp)} of warm-up.`,
       width,

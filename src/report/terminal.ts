@@ -1,6 +1,8 @@
 import { Chalk, type ChalkInstance } from 'chalk';
+import type { CapabilityEstimate } from '../experiment/capabilities.ts';
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
 import { STATES, type State } from '../line/state.ts';
+import { capabilityRows } from './capability-text.ts';
 import { basisOf, cellsOf, headingOf, notesOf, percentLevel } from './cells.ts';
 import { cut, padLeft, padRight, printable, widthOf, wrap } from './columns.ts';
 import { percent } from './format.ts';
@@ -168,6 +170,25 @@ function crewLines({ crewShares }: Comparison, policy: string, ink: ChalkInstanc
   return shareLines({ title: 'what the crews did, % of the counted time', columns }, ink, width);
 }
 
+/** A table for each feature that was gauged and has limits. */
+function capabilityLines(capabilities: readonly CapabilityEstimate[], ink: ChalkInstance, width: number) {
+  return capabilities.flatMap((found) => {
+    const rows = capabilityRows(found);
+    if (rows.length === 0) return [];
+    const columns: Column[] = [
+      { heading: 'capability', side: 'left', cells: rows.map(({ name }) => name) },
+      { heading: 'mean', side: 'right', cells: rows.map(({ mean }) => mean) },
+      {
+        heading: `${percentLevel(LEVEL)} % interval`,
+        side: 'right',
+        cells: rows.map(({ interval }) => interval),
+      },
+    ];
+    const title = `${printable(found.feature)} as read at ${printable(found.gauge)}`;
+    return shareLines({ title: cut(title, width), columns }, ink, width);
+  });
+}
+
 function titleLines(title: string, ink: ChalkInstance, width: number): string[] {
   return [...wrap(printable(title), width).map((line) => ink.bold(line)), ''];
 }
@@ -190,8 +211,12 @@ export function comparisonText(comparison: Comparison, { title, colour, width }:
   ].join('\n');
 }
 
-/** One policy by itself, the first: its measures, then what its stations did. */
-export function singleText(comparison: Comparison, { title, colour, width }: TerminalOptions): string {
+/** One policy by itself, the first: its measures, what its stations did, and how capable what it made was. */
+export function singleText(
+  comparison: Comparison,
+  { title, colour, width }: TerminalOptions,
+  capabilities: readonly CapabilityEstimate[] = [],
+): string {
   const ink = new Chalk({ level: colour ? 1 : 0 });
   const { baseline, measures } = comparison;
   const alone: Comparison = { ...comparison, policies: [baseline], comparisons: 1 };
@@ -227,6 +252,7 @@ export function singleText(comparison: Comparison, { title, colour, width }: Ter
     '',
     ...stateLines(comparison, baseline, ink, width),
     ...crewLines(comparison, baseline, ink, width),
+    ...capabilityLines(capabilities, ink, width),
     ...wrap(basisOf(alone, LEVEL), width),
     '',
   ].join('\n');

@@ -40,6 +40,7 @@ export function outcome(
     },
     stockOutShares: { sheet: 0.02 },
     crewBusyShares: {},
+    capabilities: [],
     counts: COUNTED,
     events: 100,
   };

@@ -12,7 +12,7 @@ const watched = (watch: string) => {
 const SHEWHART = watching('chart: shewhart, sigma: 0.07 mm, limit: 3, run-rules: [2-of-3, 8-in-a-row]');
 const CUSUM = watching('chart: cusum, sigma: 0.07 mm, slack: 0.5, limit: 5, head-start: 50 %');
 const EWMA = watching('chart: ewma, learns: 50, weight: 20 %, limit: 2.86, mean-of: 2');
-const CAPABILITY = watching('capability: cpk, below: 1.33, of-last: 50, surely: 75 %');
+const CAPABILITY = watching('capability: cpk, below: 1.33, of-last: 50, surely: 95 %');
 
 describe('a watch', () => {
   it('is a chart of readings, with what is left out filled in', () => {

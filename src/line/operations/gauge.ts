@@ -106,7 +106,8 @@ export class Gauge implements Operation {
       gauging.renew(row);
       const outside = gauging.isOff(reading);
       if (outside) off = true;
-      const { feature } = gauging;
+      const { feature, sums } = gauging;
+      if (sums !== null) sums.add(reading - feature.spec.aim);
       if (this.probe !== null) this.probe.see(feature.spec, parts.get(row, feature.truth), outside);
       if (known) parts.set(row, feature.reading, reading);
       for (const listener of this.readingListeners) listener(feature, reading, known ? row : null);

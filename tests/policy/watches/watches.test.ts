@@ -78,7 +78,7 @@ describe('a response that watches a chart', () => {
   it('learns its centre and sigma, and does not act while it learns', () => {
     // Without spread any deviation is beyond all limits.
     expect(actsAt('of: rim, chart: shewhart, learns: 8, limit: 3', { off: '10 °C' })).toEqual([11, 12]);
-    expect(actsAt('of: rim, chart: shewhart, learns: 20, limit: 3', { off: '10 °C' })).toEqual([]);
+    expect(actsAt('of: rim, chart: shewhart, learns: 50, limit: 3', { off: '10 °C' })).toEqual([]);
     // With a sigma of 0.1 mm that it must find out, 1 mm is far beyond 5 sigmas, and 0.2 mm is not.
     const learned = 'of: rim, chart: shewhart, learns: 10, limit: 5';
     expect(actsAt(learned, { off: '10 °C', rim: 'own-sd: 0.1 mm' })).toEqual([11, 12]);

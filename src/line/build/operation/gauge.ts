@@ -69,5 +69,8 @@ export function gauge(spec: SpecOf<'gauge'>, plan: Plan): Gauge {
       ? new GaugeLots(on, lotRules(inspection, spec, plan), rejects, machines)
       : new Gauge(on, samplingOf(inspection, plan), rejects);
   plan.line.gauges.set(name, made);
+  for (const { feature, sums } of on.gaugings) {
+    if (sums !== null) plan.line.readings.push({ gauge: name, feature, sums });
+  }
   return made;
 }
