@@ -1,4 +1,5 @@
 import type { Case } from './case.ts';
+import { CHARTS } from './charts.ts';
 import { CLOSED_LINES } from './closed-lines.ts';
 import { EXPONENTIAL_LINES } from './exponential-lines.ts';
 import { FAILING_LINES } from './failing-lines.ts';
@@ -10,6 +11,7 @@ import { NETWORKS } from './networks.ts';
 import { OTHERS } from './others.ts';
 import { QUEUES } from './queues.ts';
 import { REPAIRERS } from './repairers.ts';
+import { RETUNING } from './retuning.ts';
 import { TRIMMING } from './trimming.ts';
 
 interface Group {
@@ -30,5 +32,7 @@ export const GROUPS: readonly Group[] = [
   { title: 'Marks and readers', cases: MARKS },
   { title: 'Gauging and acceptance sampling', cases: GAUGING },
   { title: 'Fits', cases: FITS },
+  { title: 'Monitoring', cases: CHARTS },
+  { title: 'Run-to-run control', cases: RETUNING },
   { title: 'Others', cases: OTHERS },
 ];

@@ -28,6 +28,9 @@ interface Sections {
   readonly stations: Keys;
   readonly crew?: Keys;
   readonly carriers?: Keys;
+  readonly disturbances?: Keys;
+  /** Besides the one that does nothing. */
+  readonly policies?: Keys;
 }
 
 /** Material that never runs out, for a first station that never starves. */
@@ -41,7 +44,7 @@ export const scenarioText =
       ...{ mendline: 1, title: 'check', about: 'a line whose answer is published' },
       run: { 'warm-up': s(warmUp), length: s(length), seeds: 1 },
       ...sections,
-      policies: { 'carry on': [] },
+      policies: { 'carry on': [], ...sections.policies },
     });
 
 /**
