@@ -198,6 +198,24 @@ policies:
     expect(seen.at(-1)).toBeCloseTo(1 / 64, 10);
   });
 
+  // The heater makes trays 1 mm too large from tray 1 on, 0.1 mm/°C; tray j profits from the readings up to tray j-2.
+  it.each([
+    // Cancels the whole offset of tray 1 for tray 3.
+    ['rule: deadbeat, deadband: 0 mm', [0, 1, 1, 0, 0, 0]],
+    // Believes in 0.2 mm/°C, so it takes away half of what is left; what tray 1 called for, tray 2 calls for again.
+    ['rule: deadbeat, deadband: 0 mm, gain: 0.2 mm/°C', [0, 1, 1, 1 / 2, 1 / 2, 1 / 4, 1 / 4, 1 / 8]],
+    // 0.3 mm at a time until less than 0.25 is left.
+    ['rule: step, step: 3 °C, deadband: 0.25 mm', [0, 1, 1, 0.7, 0.4, 0.1, 0.1, 0.1]],
+    // Acts on the means of trays 0 and 1, which is 1/2, and 2 and 3, which is 1.
+    ['rule: deadbeat, mean-of: 2, deadband: 0 mm', [0, 1, 1, 1 / 2, 1 / 2, 0, 0, 0]],
+  ])('follows its rule: %s', (rule, expected) => {
+    const scenario = body(50, 0).replace('weight: 50 %, deadband: 0 mm', rule);
+    const seen = readings(scenario, 'retune', 110).map((reading) => reading - 100);
+    expected.forEach((off, j) => {
+      expect(seen[j], `tray ${j}`).toBeCloseTo(off, 10);
+    });
+  });
+
   it('does nothing about a step smaller than the deadband', () => {
     const seen = readings(body(50, 1.5), 'retune', 200);
     expect(seen.at(-1)).toBeCloseTo(101, 10);
