@@ -55,24 +55,27 @@ function degreesOfFreedom(index: Capability, readings: number): number {
 }
 
 /**
- * The two-sided interval of an index that so many normal readings (2 or more) gave. Cp and Pp by the chi-square
+ * The two-sided interval of an index by the value that so many normal readings (2 or more) gave. Cp and Pp by the chi-square
  * distribution; Cpk and Ppk by the normal approximation of A. F. Bissell (1990), How reliable is your capability
  * index?, Applied Statistics 39, 331-340.
  */
-export function capabilityInterval(
+export function capabilityIntervals(
   index: Capability,
-  found: number,
   readings: number,
   level: number,
-): Limits {
+): (found: number) => Limits {
   const freedom = degreesOfFreedom(index, readings);
   const tail = (1 - level) / 2;
   if (index === 'cp' || index === 'pp') {
-    const end = (p: number) => found * Math.sqrt(jstat.jStat.chisquare.inv(p, freedom) / freedom);
-    return { lower: end(tail), upper: end(1 - tail) };
+    const end = (p: number) => Math.sqrt(jstat.jStat.chisquare.inv(p, freedom) / freedom);
+    const [low, high] = [end(tail), end(1 - tail)];
+    return (found) => ({ lower: low * found, upper: high * found });
   }
-  const half = normalPoint(1 - tail) * Math.sqrt(1 / (9 * readings) + found ** 2 / (2 * freedom));
-  return { lower: found - half, upper: found + half };
+  const z = normalPoint(1 - tail);
+  return (found) => {
+    const half = z * Math.sqrt(1 / (9 * readings) + found ** 2 / (2 * freedom));
+    return { lower: found - half, upper: found + half };
+  };
 }
 
 /** Parts per million outside two limits, of a normal process with this Cp whose mean is off the middle by `shift` sigmas. */

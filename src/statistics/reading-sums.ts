@@ -13,6 +13,25 @@ export interface Moments {
   readonly sdOverall: number | null;
 }
 
+/** Sums over readings as deviations from an origin: of them, of their squares, and of the sizes of so many steps between them. */
+export interface Sums {
+  readonly readings: number;
+  readonly sum: number;
+  readonly squares: number;
+  readonly steps: number;
+  readonly moved: number;
+}
+
+export function momentsOf({ readings, sum, squares, steps, moved }: Sums, origin: number): Moments {
+  const mean = readings > 0 ? sum / readings : 0;
+  return {
+    readings,
+    mean: readings > 0 ? origin + mean : null,
+    sdWithin: steps > 0 ? moved / steps / D2 : null,
+    sdOverall: readings > 1 ? Math.sqrt(Math.max(0, squares - sum * mean) / (readings - 1)) : null,
+  };
+}
+
 /** Running sums over readings, as deviations from a value near them, so that no digits are lost. */
 export class ReadingSums {
   private readings = 0;
@@ -40,17 +59,14 @@ export class ReadingSums {
 
   /** What was added since `before` was copied from here; `origin` is what the deviations are from. */
   since(before: ReadingSums, origin: number): Moments {
-    const readings = this.readings - before.readings;
-    const sum = this.sum - before.sum;
-    const steps = this.steps - before.steps;
-    const mean = readings > 0 ? sum / readings : null;
-    const rest = this.squares - before.squares - sum * (mean ?? 0);
-    return {
-      readings,
-      mean: mean === null ? null : origin + mean,
-      sdWithin: steps > 0 ? (this.moved - before.moved) / steps / D2 : null,
-      sdOverall: readings > 1 ? Math.sqrt(Math.max(0, rest) / (readings - 1)) : null,
+    const sums: Sums = {
+      readings: this.readings - before.readings,
+      sum: this.sum - before.sum,
+      squares: this.squares - before.squares,
+      steps: this.steps - before.steps,
+      moved: this.moved - before.moved,
     };
+    return momentsOf(sums, origin);
   }
 
   /** The same of all that was added. */

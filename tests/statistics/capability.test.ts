@@ -2,7 +2,7 @@ import { mean, sampleStandardDeviation } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import {
   type Capability,
-  capabilityInterval,
+  capabilityIntervals,
   capabilityOf,
   ppmOutside,
 } from '../../src/statistics/capability.ts';
@@ -107,7 +107,7 @@ describe('capability', () => {
 describe('the interval of a capability', () => {
   it('of Pp is that by the chi-square distribution', () => {
     // Standard table: the chi-square quantiles of 19 degrees of freedom at 2.5 % and 97.5 % are 8.907 and 32.852.
-    const { lower, upper } = capabilityInterval('pp', 2.29, 20, 0.95);
+    const { lower, upper } = capabilityIntervals('pp', 20, 0.95)(2.29);
     within(lower, 2.29 * Math.sqrt(8.907 / 19), 1e-4);
     within(upper, 2.29 * Math.sqrt(32.852 / 19), 1e-4);
     // Montgomery, Introduction to Statistical Quality Control, example in chapter 8: 1.57 to 3.01 (from memory).
@@ -117,7 +117,7 @@ describe('the interval of a capability', () => {
   it('of Ppk is that of Bissell (1990)', () => {
     // Montgomery, chapter 8: an index of 1.33 from 20 readings has an interval of 0.88 to 1.78 (from memory), with
     // 2(n - 1) = 38 under its square.
-    const { lower, upper } = capabilityInterval('ppk', 1.33, 20, 0.95);
+    const { lower, upper } = capabilityIntervals('ppk', 20, 0.95)(1.33);
     expect([lower.toFixed(2), upper.toFixed(2)]).toEqual(['0.88', '1.78']);
     within(upper - 1.33, 1.959964 * Math.sqrt(1 / 180 + 1.33 ** 2 / 38), 1e-6);
   });
@@ -133,17 +133,13 @@ describe('the interval of a capability', () => {
     const limits = { lower: -3.5, upper: 4.5 };
     const exact = { cp: 8 / 6, pp: 8 / 6, cpk: 3.5 / 3, ppk: 3.5 / 3 }[index];
     const next = normals(3);
+    const interval = capabilityIntervals(index, 100, 0.9);
     const samples = 20_000;
     let held = 0;
     for (let k = 0; k < samples; k++) {
       const sums = new ReadingSums();
       for (let i = 0; i < 100; i++) sums.add(next());
-      const { lower, upper } = capabilityInterval(
-        index,
-        capabilityOf(sums.moments(0), limits)[index]!,
-        100,
-        0.9,
-      );
+      const { lower, upper } = interval(capabilityOf(sums.moments(0), limits)[index]!);
       if (lower <= exact && exact <= upper) held++;
     }
     // Three and a half standard errors of the share besides.

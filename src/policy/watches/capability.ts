@@ -1,7 +1,7 @@
 import type { Controls } from '../../line/controls.ts';
 import type { CapabilityWatch } from '../../scenario/watches.ts';
-import { capabilityInterval, capabilityOf } from '../../statistics/capability.ts';
-import { ReadingSums } from '../../statistics/reading-sums.ts';
+import { capabilityIntervals, capabilityOf } from '../../statistics/capability.ts';
+import { ReadingWindow } from '../../statistics/reading-window.ts';
 import type { Watcher } from './watcher.ts';
 
 /**
@@ -11,25 +11,21 @@ import type { Watcher } from './watcher.ts';
 export function watchCapability(spec: CapabilityWatch, controls: Controls, on: Watcher): void {
   const { at, of, capability, below, ofLast, surely } = spec;
   const { aim, limits } = controls.drawn(of);
-  let recent: number[] = [];
+  const recent = new ReadingWindow(ofLast);
+  // Of the two tails of a two-sided interval the upper one counts.
+  const interval = surely === undefined ? null : capabilityIntervals(capability, ofLast, 2 * surely - 1);
 
   function low(): boolean {
-    const sums = new ReadingSums();
-    for (const value of recent) sums.add(value - aim);
-    const found = capabilityOf(sums.moments(aim), limits!)[capability];
+    const found = capabilityOf(recent.moments(aim), limits!)[capability];
     if (found === null) return false;
-    // Two tails of a two-sided interval, of which the upper one counts.
-    const most =
-      surely === undefined ? found : capabilityInterval(capability, found, ofLast, 2 * surely - 1).upper;
-    return most < below;
+    return (interval === null ? found : interval(found).upper) < below;
   }
 
   controls.onReadingAt(at, of, (value) => {
     if (on.deaf()) return;
-    recent.push(value);
-    if (recent.length > ofLast) recent.shift();
-    if (recent.length < ofLast || !low()) return;
-    recent = [];
+    recent.add(value - aim);
+    if (!recent.full || !low()) return;
+    recent.empty();
     on.act();
   });
 }
