@@ -7,9 +7,9 @@ interface ChartFacts {
   readonly policy: string;
   readonly station: string;
   readonly watch: ChartWatch;
-  /** Readings to a signal, on average, while all is well and after a shift of one sigma. */
-  readonly falsely: number;
-  readonly shifted: number;
+  /** Readings to a signal, on average, while all is well and after a shift of one sigma; null where theory has no answer. */
+  readonly falsely: number | null;
+  readonly shifted: number | null;
 }
 
 /** Where a chart looks for shifts downwards alone, the shift is one downwards. */
@@ -27,10 +27,11 @@ function chartsOf({ policies }: Pick<Scenario, 'policies'>): ChartFacts[] {
   );
 }
 
-function lengthText(readings: number): string {
-  return Number(readings.toPrecision(3)) >= 1e6
-    ? readings.toExponential(1)
-    : String(Number(readings.toPrecision(3)));
+/** A number of readings to three digits, or as far as theory was followed. */
+function lengthText(readings: number | null): string {
+  if (readings === null) return 'more readings than can be told';
+  const rounded = Number(readings.toPrecision(3));
+  return `${rounded < 1e6 ? rounded : readings.toExponential(1).replace('e+', 'e')} readings`;
 }
 
 const NAMES = { shewhart: 'Shewhart', cusum: 'CUSUM', ewma: 'EWMA' } as const;
@@ -40,8 +41,8 @@ export function chartTexts(scenario: Pick<Scenario, 'policies'>): string[] {
   return chartsOf(scenario).map(({ policy, station, watch, falsely, shifted }) => {
     const chart = `${NAMES[watch.chart]} chart of "${watch.of}" at "${watch.at}"`;
     return (
-      `${policy}: ${chart}, stopping "${station}": falsely about every ${lengthText(falsely)} readings; ` +
-      `a shift of 1 sigma is found after ${lengthText(shifted)} on average`
+      `${policy}: ${chart}, stopping "${station}": signals falsely after ${lengthText(falsely)} on average, ` +
+      `and after ${lengthText(shifted)} once the mean is off by 1 sigma`
     );
   });
 }

@@ -11,8 +11,8 @@ describe('what check says of charts', () => {
   // S06: Montgomery; J. M. Lucas and R. B. Crosier (1982): 465 readings, and 10.4 after a shift of one sigma.
   it('is how long each runs by theory', () => {
     expect(chartTexts(sound('chart: cusum, slack: 0.5, limit: 5'))).toEqual([
-      'stop and fix: CUSUM chart of "rim" at "gauging", stopping "forming": falsely about every 465 readings; ' +
-        'a shift of 1 sigma is found after 10.4 on average',
+      'stop and fix: CUSUM chart of "rim" at "gauging", stopping "forming": signals falsely after 465 readings on average, ' +
+        'and after 10.4 readings once the mean is off by 1 sigma',
     ]);
   });
 
@@ -31,7 +31,15 @@ describe('what check says of charts', () => {
     const down = sound('chart: cusum, slack: 0.5, limit: 3, side: down');
     const up = sound('chart: cusum, slack: 0.5, limit: 3, side: up');
     expect(chartsJson(down, 'stop and fix')).toEqual(chartsJson(up, 'stop and fix'));
-    expect(chartTexts(down)[0]).toContain('falsely about every 118 readings');
+    expect(chartTexts(down)[0]).toContain('falsely after 118 readings');
+  });
+
+  it('is no number where there is none that rounding leaves right', () => {
+    const wide = sound('chart: cusum, slack: 0.5, limit: 300');
+    expect(chartTexts(wide)[0]).toContain('falsely after more readings than can be told');
+    expect(chartsJson(wide, 'stop and fix')).toMatchObject([{ readings_to_false_signal: null }]);
+    const far = sound('chart: shewhart, limit: 12');
+    expect(chartsJson(far, 'stop and fix')).toMatchObject([{ readings_to_false_signal: null }]);
   });
 
   it('is nothing of a policy that watches no chart', () => {

@@ -13,7 +13,9 @@ interface OneSided {
  * Source: E. S. Page (1954), Biometrika 41, 100-115.
  */
 function oneSided(slack: number, limit: number, start: number, shift: number): OneSided {
-  const { points, weights } = gaussLegendre(pointsFor(limit), 0, limit);
+  const order = pointsFor(limit);
+  if (order === null) return { fromZero: Number.NaN, fromStart: Number.NaN };
+  const { points, weights } = gaussLegendre(order, 0, limit);
   const step = (from: number) => [
     normalShare(slack - shift - from),
     ...points.map((to, j) => weights[j]! * normalDensity(to + slack - shift - from)),
@@ -26,7 +28,7 @@ function oneSided(slack: number, limit: number, start: number, shift: number): O
 
 /**
  * The mean number of points to a signal of a CUSUM chart of independent normal points whose mean is off by `shift`
- * sigmas. Both sides together by J. M. Lucas and R. B. Crosier (1982), Technometrics 24, 199-205; without a head
+ * sigmas; NaN for a limit too wide to work out. Both sides together by J. M. Lucas and R. B. Crosier (1982), Technometrics 24, 199-205; without a head
  * start that is 1/L = 1/L(up) + 1/L(down).
  */
 export function cusumRunLength({ slack, limit, headStart, side }: CusumSpec, shift: number): number {

@@ -56,5 +56,11 @@ export function meanStepsToLeave(p: number[][]): number[] {
   return found;
 }
 
-/** Points of a quadrature that resolve a kernel as wide as a normal density, over so many of its sigmas. */
-export const pointsFor = (sigmas: number): number => Math.min(400, Math.ceil(24 + 4 * sigmas));
+/** More points than this take seconds. */
+const MOST_POINTS = 800;
+
+/** Points of a quadrature that resolve a kernel as wide as a normal density, over so many of its sigmas; null for too many. */
+export function pointsFor(sigmas: number): number | null {
+  const points = Math.ceil(24 + 4 * sigmas);
+  return points <= MOST_POINTS ? points : null;
+}

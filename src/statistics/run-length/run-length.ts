@@ -14,10 +14,15 @@ function points(spec: ChartSpec, shift: number): number {
   }
 }
 
+/** Beyond this, rounding decides. */
+const LONGEST = 1e10;
+
 /**
  * The mean number of values from the start of a chart to its signal, where values are independent and normal, the
- * centre and sigma are as the chart has them, and the mean is off by `shift` sigmas of a value.
+ * centre and sigma are as the chart has them, and the mean is off by `shift` sigmas of a value; null where that is too
+ * long, or the chart too wide, to be worked out.
  */
-export function runLength(spec: ChartSpec, shift: number): number {
-  return spec.meanOf * points(spec, shift * Math.sqrt(spec.meanOf));
+export function runLength(spec: ChartSpec, shift: number): number | null {
+  const found = points(spec, shift * Math.sqrt(spec.meanOf));
+  return found > 0 && found < LONGEST ? spec.meanOf * found : null;
 }

@@ -19,7 +19,7 @@ const ewma = (weight: number, limit: number): ChartSpec => ({ chart: 'ewma', wei
 /** Compares run lengths at each shift, to a relative error. */
 function expectLengths(spec: ChartSpec, lengths: Readonly<Record<string, number>>, within: number): void {
   for (const [shift, length] of Object.entries(lengths)) {
-    const found = runLength(spec, Number(shift));
+    const found = runLength(spec, Number(shift))!;
     expect(Math.abs(found / length - 1), `${shift} sigma: ${found}, expected ${length}`).toBeLessThan(within);
   }
 }
@@ -110,7 +110,7 @@ describe('the mean run length of a CUSUM chart', () => {
     let [low, high] = [0.5, 12];
     while (high - low > 1e-7) {
       const limit = (low + high) / 2;
-      if (runLength(cusum(slack, limit), 0) < 370) low = limit;
+      if (runLength(cusum(slack, limit), 0)! < 370) low = limit;
       else high = limit;
     }
     expect(Math.abs(low / expected - 1)).toBeLessThan(1e-5);
@@ -143,7 +143,7 @@ describe('the mean run length of an EWMA chart', () => {
 
   it('of weight 1 is that of a Shewhart chart with the same limit', () => {
     for (const shift of [0, 1, 2.5]) {
-      expect(runLength(ewma(1, 3), shift) / runLength(shewhart(3), shift)).toBeCloseTo(1, 9);
+      expect(runLength(ewma(1, 3), shift)! / runLength(shewhart(3), shift)!).toBeCloseTo(1, 9);
     }
   });
 });
@@ -166,6 +166,6 @@ describe('the mean run length by theory is that of the chart', { timeout: 60_000
       while (!chart.next(next() + shift)) length++;
       return length;
     });
-    expectMean(lengths, runLength(spec, shift), 0.02);
+    expectMean(lengths, runLength(spec, shift)!, 0.02);
   });
 });
