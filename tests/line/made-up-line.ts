@@ -401,7 +401,7 @@ function scenarioOf(it: Asked) {
   if (feeder !== undefined) {
     const { limit, cycle, equipment } = it.bench;
     // Some benches look first.
-    const reach = limit > 1 && { most: '1.5 mm', only: 'down', takes: '5 s/mm' };
+    const reach = limit > 1 && { most: '0.6 mm', only: 'down', takes: '5 s/mm' };
     stations.bench = {
       ...{
         does: 'rework',
@@ -449,7 +449,7 @@ function scenarioOf(it: Asked) {
 }
 
 const rim = {
-  ...{ nominal: '10 mm', tolerance: '0.8 mm', 'made-at': 's0' },
+  ...{ nominal: '10 mm', tolerance: '0.5 mm', 'made-at': 's0' },
   ...{ 'own-sd': '0.5 mm', 'lot-sd': '0.1 mm' },
 };
 
