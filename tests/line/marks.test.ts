@@ -109,6 +109,14 @@ describe('a disturbance of grades', () => {
     expect(ran(faded(poor('D', 95, 100))).counts.unread).toBe(10);
   });
 
+  it('brings some where all marks are alike otherwise', () => {
+    const alike = cell({
+      reader: 'reads: { A: 100 %, B: 100 %, C: 100 %, D: 0 % }, unread: pass',
+      more: `disturbances:\n${poor('D', 95, 100)}`,
+    });
+    expect(ran(small('400 s', alike)).counts.unread).toBe(10);
+  });
+
   it('gives way to a worse one', () => {
     const both = `${poor('D', 95, 100)}\n${poor('C', 95, 200)}`;
     expect(ran(faded(both)).counts.unread).toBe(10);

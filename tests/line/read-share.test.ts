@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { gradeSharesOf } from '../../src/line/grade-shares.ts';
 import { idealLine } from '../../src/line/ideal.ts';
 import { markersOf, readShare } from '../../src/line/read-share.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
@@ -34,7 +33,6 @@ const expected = (scenario: Scenario) => {
   const gauging = scenario.stations.find(({ does }) => does === 'gauge') as SpecOf<'gauge'>;
   return readShare(markersOf(scenario), gauging.reader!);
 };
-const shares = (marking: string) => gradeSharesOf(markersOf(cell(marking, 'reads: 1 %, unread: pass'))[0]!);
 
 describe('the share that is read', () => {
   it('is that of a mark that took, and attempts are wasted on one that did not', () => {
@@ -62,24 +60,6 @@ describe('the share that is read', () => {
     const reads = cell('takes-hold: 90 %', 'reads: { A: 90 %, B: 0 %, C: 0 %, D: 0 % }, unread: pass');
     const gauging = reads.stations.find(({ does }) => does === 'gauge') as SpecOf<'gauge'>;
     expect(readShare([], gauging.reader!).read).toBeCloseTo(0.9, 12);
-  });
-});
-
-describe('the shares of the grades', () => {
-  it('are those given, or all A', () => {
-    expect(shares('takes-hold: 90 %, grades: { B: 75 %, D: 25 % }')).toEqual([0, 0.75, 0, 0.25, 0]);
-    expect(shares('takes-hold: 90 %')).toEqual([1, 0, 0, 0, 0]);
-  });
-
-  it('by quality are those of the normal law', () => {
-    // Contrast of mean 55 % and sd 15 %: limits at +1, 0, -1 and -2.3333 standard deviations. Phi(1) = 0.841345,
-    // Phi(2.3333) = 0.990185 (tables of the normal law).
-    const found = shares('takes-hold: 90 %, quality: { contrast: { mean: 55 %, sd: 15 % } }');
-    const exact = [0.158655, 0.341345, 0.341345, 0.990185 - 0.841345, 1 - 0.990185];
-    for (const [i, share] of exact.entries()) {
-      // 3.5 standard errors of a share among 40 000 draws.
-      expect(Math.abs(found[i]! - share)).toBeLessThan(3.5 * Math.sqrt((share * (1 - share)) / 40_000));
-    }
   });
 });
 

@@ -190,13 +190,6 @@ describe('a disturbance of marks', () => {
     );
   });
 
-  it('changes grades only where there are some', () => {
-    expectRefused(
-      changed(FADED, 'station: marking, grades: ¤{ F: 100 % }'),
-      '"marking" has no "grades" that these could stand in for; give it some, such as { A: 100 % }',
-    );
-  });
-
   it('gives shares that sum to the whole', () => {
     expectRefused(changed(FADED, 'station: marking, grades: ¤{ F: 90 % }', graded), 'the shares sum to 90 %');
   });

@@ -23,9 +23,10 @@ export class Plan {
     this.scenario = scenario;
     this.line = line;
     this.marked = line.parts.column(scenario.stations.some(({ does }) => does === 'mark') ? 0 : 1);
-    const graded = scenario.stations.some(
-      (spec) => spec.does === 'mark' && (spec.grades !== undefined || spec.quality !== undefined),
-    );
+    const graded =
+      scenario.stations.some(
+        (spec) => spec.does === 'mark' && (spec.grades !== undefined || spec.quality !== undefined),
+      ) || scenario.disturbances.some((it) => it.disturbs === 'marks' && it.grades !== undefined);
     this.grade = graded ? line.parts.column(0) : null;
     const asks = scenario.stations.some((spec) => spec.does === 'gauge' && spec.inspection.by === 'delivery');
     this.delivery = asks ? line.parts.column(-1) : null;

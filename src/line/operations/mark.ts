@@ -1,4 +1,3 @@
-import type { Sampler } from '../../kernel/distributions/distribution.ts';
 import type { Stream } from '../../kernel/streams.ts';
 import type { ByGrade } from '../../scenario/grades.ts';
 import type { Machine } from '../machine.ts';
@@ -25,9 +24,9 @@ export interface Grading {
   readonly grade: number;
   /** Column of the part's luck at its first mark, and draws for later ones. */
   readonly luck: number;
-  readonly again: Sampler;
-  /** The shares of the grades, in which the luck finds its place; null where the luck is the grade itself. */
-  readonly shares: ByGrade | null;
+  readonly again: Stream;
+  /** The shares of the grades, in which the luck finds its place. */
+  readonly shares: ByGrade;
 }
 
 /** What a disturbance does to marks while it lasts; what it leaves alone is null. */
@@ -95,7 +94,6 @@ export class Mark extends Work {
     const { parts } = this;
     const drawn = parts.get(row, luck);
     parts.set(row, luck, again());
-    if (shares === null) return parts.set(row, grade, drawn);
     let worst = -1;
     for (const { grades } of this.impaired)
       if (grades !== null) worst = Math.max(worst, gradeAt(drawn, grades));

@@ -27,16 +27,8 @@ export function checkDisturbance(check: Checker, it: DisturbanceSpec): void {
         check.say([...path, 'stock'], `"${it.stock}" is never ordered, so its supplier cannot fail it`);
       return;
     }
-    case 'marks': {
-      check.station([...path, 'station'], it.station, ['mark']);
-      const marker = check.stations.get(it.station);
-      if (it.grades !== undefined && marker?.does === 'mark' && marker.grades === undefined)
-        check.say(
-          [...path, 'grades'],
-          `"${marker.name}" has no "grades" that these could stand in for; give it some, such as { A: 100 % }`,
-        );
-      return;
-    }
+    case 'marks':
+      return check.station([...path, 'station'], it.station, ['mark']);
     case 'station':
       return check.station([...path, 'station'], it.station, []);
   }

@@ -18,7 +18,11 @@ interface UnreadSpec {
 
 const done = entry({
   'by-hand': duration.optional().describe('time to identify the part by hand'),
-  're-mark': name.optional().describe('the marking station that the part is sent to, to be marked anew'),
+  're-mark': name
+    .optional()
+    .describe(
+      'the station that marks the part anew; without an unlimited buffer there, the two may wait for each other',
+    ),
   limit: count(1)
     .optional()
     .describe('how often one part is sent from here to be marked anew; left out, once'),

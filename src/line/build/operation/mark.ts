@@ -1,29 +1,19 @@
-import type { Sampler } from '../../../kernel/distributions/distribution.ts';
 import { uniformBlocks } from '../../../kernel/distributions/uniform.ts';
 import type { SpecOf } from '../../../scenario/stations.ts';
-import { markGrades } from '../../mark-quality.ts';
+import { gradeSharesOf } from '../../grade-shares.ts';
 import { type Grading, Mark } from '../../operations/mark.ts';
 import type { Plan } from '../plan.ts';
 import { timeOf } from './visits.ts';
 
 type MarkSpec = SpecOf<'mark'> & { readonly name: string };
 
-/** Blocks of what a sampler gives, for a column that it draws for alone. */
-const blocksOf = (sampler: Sampler) => (values: Float64Array) => {
-  for (let i = 0; i < values.length; i++) values[i] = sampler();
-};
-
 /** How the marks of the station come by their grades; null where all marks of the line are alike. */
-function gradingOf({ name, grades, quality }: MarkSpec, { line, grade }: Plan): Grading | null {
+function gradingOf(spec: MarkSpec, { line, grade }: Plan): Grading | null {
   if (grade === null) return null;
   const { parts, streams } = line;
-  const purpose = `station/${name}/grade`;
-  if (quality !== undefined) {
-    const luck = parts.luck(blocksOf(markGrades(quality, streams, purpose)));
-    return { grade, luck, again: markGrades(quality, streams, `${purpose}/again`), shares: null };
-  }
+  const purpose = `station/${spec.name}/grade`;
   const luck = parts.luck(uniformBlocks(streams.of(purpose)));
-  return { grade, luck, again: streams.of(`${purpose}/again`), shares: grades ?? [1] };
+  return { grade, luck, again: streams.of(`${purpose}/again`), shares: gradeSharesOf(spec) };
 }
 
 export function mark(spec: MarkSpec, plan: Plan): Mark {
