@@ -106,6 +106,19 @@ describe('what a sheet is formed with', () => {
     );
   });
 
+  it('is off at each of several machines by its own idling', () => {
+    // Machine 1 takes a sheet at 0 s and at 10 s, machine 2 at 0 s and, after the delivery at 400 s, again cold; so does
+    // machine 1.
+    const scenario = cell({
+      heater: 'when-cold: { after: 5 min, by: -8 °C, fades: 20 s }',
+      station: 'machines: 2',
+      sheet: 'on-hand: 3, reorder-at: 0, order: 2, lead-time: 390 s',
+      length: '411 s',
+    });
+    const later = Math.round(-8 * Math.exp(-10 / 20) * 1e6) / 1e6;
+    expect(rims(scenario)).toEqual([-8, -8, later, -8, -8]);
+  });
+
   it('shrinks by delivery, each feature in proportion to its mould', () => {
     const scenario = small(
       '100 s',
@@ -202,6 +215,13 @@ describe('what comes out of a forming station', () => {
     // Every other is gauged, and of the flawed ones scrapped there: the others do not fit.
     const { counts: gauged } = ran(cell(it, 'gauging', gauging + joining('good')));
     expect(gauged).toMatchObject({ webbed: 10, scrapped: 10, good: 10, firstAttempts: 15, firstFits: 10 });
+  });
+
+  it('gives its carriers back when it is scrapped for a flaw', () => {
+    const more = 'carriers: { pallet: { number: 2, from: forming } }';
+    // Two carriers for two trays: without them back, the second sheet would never start.
+    const hot = { heater: 'drift: 36 °C/h', station: 'window: { setting: heater, to: 150.05 °C }', more };
+    expect(ran(cell(hot)).counts).toMatchObject({ webbed: 18, scrapped: 18, good: 2 });
   });
 
   it('takes as long as its sheet heats and cools', () => {
