@@ -66,7 +66,8 @@ export function aqlsNear(aql: number): readonly number[] {
 
 /**
  * The single sampling plan of ISO 2859-1:1999, general inspection level II, for lots of `lot` items (2 or more) and an
- * acceptance quality limit `aql`, a share that `isAql` knows. A sample as large as the lot or larger is the whole lot.
+ * acceptance quality limit `aql`, a share that `isAql` knows. A sample as large as the lot or larger is the whole lot,
+ * with the acceptance number as it is.
  * Source: tables 1, 2-A and 2-B of the standard, whose single sampling plans are those of MIL-STD-105E, tables I, II-A and
  * II-B.
  * @throws RangeError for a lot or a limit that the tables do not have

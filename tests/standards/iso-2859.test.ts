@@ -70,6 +70,7 @@ describe('a single sampling plan of ISO 2859-1 at level II', () => {
     [600, 0.4, 'normal', 'K', 125, 1],
     [20, 0.65, 'normal', 'F', 20, 0],
     [20_000, 10, 'normal', 'K', 125, 21],
+    // From memory: no plan stands above letter A, so the arrow leads down; the copy at hand prints one that leads up.
     [8, 10, 'normal', 'C', 5, 1],
     [400, 0.65, 'tightened', 'K', 125, 1],
     [600, 0.65, 'tightened', 'K', 125, 1],
