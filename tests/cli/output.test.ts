@@ -64,8 +64,8 @@ describe('check', () => {
       'demand', 'disturbances', 'policies',
     ]); // biome-ignore format: one line reads better
     expect(document.policies).toEqual([
-      { name: 'carry on', responses: [] },
-      { name: 'scrap at once', responses: ['inspect'] },
+      { name: 'carry on', responses: [], charts: [] },
+      { name: 'scrap at once', responses: ['inspect'], charts: [] },
     ]);
   });
 });
