@@ -14,6 +14,8 @@ export interface Choice {
   /** How many of the oldest are compared. */
   readonly among: number;
   readonly rank: Rank;
+  /** The highest there can be. */
+  readonly highest: number;
   /** Time that reading and choosing add to the cycle, s. */
   readonly takes: number;
   /** Repeatability of the mates' readings, mm, and its deviates. */
@@ -45,10 +47,11 @@ export class Matching {
    * cannot be matched is tried in the end.
    */
   choose(waiting: Waiting, hand: Hand, machine: Machine): number {
-    const { among, rank, patience } = this.how;
+    const { among, rank, highest, patience } = this.how;
+    const seen = Math.min(waiting.count, among);
     let best = 0;
     let most = Number.NEGATIVE_INFINITY;
-    for (let i = 0; i < Math.min(waiting.count, among); i++) {
+    for (let i = 0; i < seen && most < highest; i++) {
       const own = rank(waiting.peek(i), hand.mateRead);
       if (own > most) {
         most = own;
@@ -56,7 +59,7 @@ export class Matching {
       }
     }
     if (patience === null) return best;
-    if (most < 0 && waiting.count < among && patience.lasts(machine)) return -1;
+    if (most < 0 && seen < among && patience.lasts(machine)) return -1;
     patience.over(machine);
     return best;
   }

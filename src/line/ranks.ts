@@ -50,6 +50,10 @@ function byClass(number: number, width: number, { parts, pairs, known }: Reading
   };
 }
 
+/** The highest rank that a rule can give: a part that has it is chosen at once, for it is the oldest of equals. */
+export const highestRank = ({ rule }: MatchSpec): number =>
+  rule === 'first-fit' || rule === 'classes' ? 0 : Number.POSITIVE_INFINITY;
+
 /** The rank that a rule gives. Any part that promises the guard ranks above every part that does not. */
 export function rankOf({ rule, guard = 0, classes }: MatchSpec, readings: Readings): Rank {
   switch (rule) {

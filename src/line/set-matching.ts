@@ -3,7 +3,7 @@ import type { MatchSpec } from '../scenario/matching.ts';
 import type { Line } from './line.ts';
 import { Matching } from './matching.ts';
 import { Patience } from './patience.ts';
-import { rankOf } from './ranks.ts';
+import { highestRank, rankOf } from './ranks.ts';
 
 /** Lets an assembling station choose among waiting parts from now on, with a bank for them if there is to be one. */
 export function setMatching({ assemblies, stations, streams, calendar }: Line, how: MatchSpec): void {
@@ -17,6 +17,7 @@ export function setMatching({ assemblies, stations, streams, calendar }: Line, h
     among,
     takes,
     rank: rankOf(how, { parts, pairs, known }),
+    highest: highestRank(how),
     repeatability: how.mateRepeatability,
     z: standardNormal(streams.of(`policy/match/${at}`)),
     patience: patience > 0 ? new Patience(at, patience, station.machines, calendar) : null,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Feature } from '../../src/line/features.ts';
 import type { Pair } from '../../src/line/fit.ts';
 import { PartTable } from '../../src/line/part-table.ts';
-import { rankOf } from '../../src/line/ranks.ts';
+import { highestRank, rankOf } from '../../src/line/ranks.ts';
 
 /** Two pairs: a shaft of 10 mm in the mate's hole of 10.3 mm, and a hole of 6 mm over the mate's shaft of 5.7 mm. */
 function bench(readings: readonly (readonly [number, number])[], known = true) {
@@ -51,6 +51,15 @@ describe('a rank by margin', () => {
     const unknown = bench([[10.3, 6]], false);
     expect(rankOf(spec, unknown.readings)(unknown.rows[0]!, aims)).toBeCloseTo(0.2, 12);
   });
+});
+
+it('is highest at once where any part that promises to fit is as good as another', () => {
+  const of = (rule: 'first-fit' | 'best-margin' | 'hardest-fit' | 'classes') => highestRank({ ...how, rule });
+  expect([of('first-fit'), of('classes')]).toEqual([0, 0]);
+  expect([of('best-margin'), of('hardest-fit')]).toEqual([
+    Number.POSITIVE_INFINITY,
+    Number.POSITIVE_INFINITY,
+  ]);
 });
 
 describe('a rank by classes', () => {
