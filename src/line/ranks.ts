@@ -16,20 +16,36 @@ export interface Readings {
   readonly known: (row: number) => boolean;
 }
 
+/** A pair with what is looked up of it for every part that waits. */
+interface Look {
+  readonly pair: Pair;
+  readonly mate: number;
+  readonly reading: number;
+  readonly aim: number;
+}
+
+const looksAt = (pairs: readonly Pair[]): Look[] =>
+  pairs.map((pair) => {
+    const { reading, spec } = pair.feature;
+    return { pair, mate: pair.mate, reading, aim: spec.aim };
+  });
+
 /** The reading of a part; one without is taken to be as designed. */
-function sizeOf({ feature }: Pair, row: number, known: boolean, parts: PartTable): number {
-  const reading = known ? parts.get(row, feature.reading) : Number.NaN;
-  return Number.isNaN(reading) ? feature.spec.aim : reading;
+function sizeOf({ reading, aim }: Look, row: number, known: boolean, parts: PartTable): number {
+  const size = known ? parts.get(row, reading) : aim;
+  return Number.isNaN(size) ? aim : size;
 }
 
 /** Goes by the margin of the worst pair. */
 function byMargin(of: (margin: number) => number, { parts, pairs, known }: Readings): Rank {
+  const looks = looksAt(pairs);
   return (row, mates) => {
     const read = known(row);
     let worst = Number.POSITIVE_INFINITY;
-    for (const pair of pairs) {
-      const size = sizeOf(pair, row, read, parts);
-      worst = Math.min(worst, margin(pair, clearance(pair, size, mates[pair.mate]!)));
+    for (let i = 0; i < looks.length; i++) {
+      const look = looks[i]!;
+      const left = margin(look.pair, clearance(look.pair, sizeOf(look, row, read, parts), mates[look.mate]!));
+      if (left < worst) worst = left;
     }
     return of(worst);
   };
@@ -39,12 +55,13 @@ function byMargin(of: (margin: number) => number, { parts, pairs, known }: Readi
 function byClass(number: number, width: number, { parts, pairs, known }: Readings): Rank {
   const classOf = (deviation: number) =>
     Math.min(Math.max(Math.floor(deviation / width + number / 2), 0), number - 1);
+  const looks = looksAt(pairs);
   return (row, mates) => {
     const read = known(row);
     let apart = 0;
-    for (const pair of pairs) {
-      const part = classOf(sizeOf(pair, row, read, parts) - pair.feature.spec.aim);
-      apart += Math.abs(part - classOf(mates[pair.mate]! - pair.mateAim));
+    for (const look of looks) {
+      const part = classOf(sizeOf(look, row, read, parts) - look.aim);
+      apart += Math.abs(part - classOf(mates[look.mate]! - look.pair.mateAim));
     }
     return -apart;
   };

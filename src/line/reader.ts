@@ -40,6 +40,8 @@ export class Reader {
   private readonly on: ReaderParts;
   /** By grade, the chances of `within`. */
   private readonly chances: readonly (readonly number[])[];
+  /** By grade, the last of them: the chance that a mark is read at all. */
+  private readonly atAll: Float64Array;
   /** Those of a mark that did not take. */
   private readonly none: readonly number[];
 
@@ -47,12 +49,15 @@ export class Reader {
     this.spec = spec;
     this.on = on;
     this.chances = spec.chances.map((one) => within(one, spec.tries));
+    this.atAll = Float64Array.from(this.chances, (chances) => chances.at(-1)!);
     this.none = within(0, spec.tries);
   }
 
   /** Whether the mark of this waiting part would be read here; changes nothing. */
   canRead(row: number): boolean {
-    return this.on.parts.get(row, this.on.luck) < this.chancesOf(row)[this.spec.tries - 1]!;
+    const { parts, luck, marked, grade } = this.on;
+    if (parts.get(row, marked) !== 1) return false;
+    return parts.get(row, luck) < this.atAll[grade === null ? 0 : parts.get(row, grade)]!;
   }
 
   /** Tries to read the mark of the part that is being loaded; says whether it is known then, be it by hand. */
