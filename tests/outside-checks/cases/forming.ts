@@ -157,8 +157,55 @@ function wandering(phi: number): Case {
   });
 }
 
+/** How far a peg may stand off its place, mm. */
+const WITHIN = 0.05;
+
+/** D13: a peg that is off its place by two independent normal offsets is off by a distance that follows the Rayleigh law. */
+const d13 = caseOf<number>({
+  id: 'D13',
+  what: 'a peg off its place by normal offsets of 0.02 mm along two axes, seen as it leaves',
+  source: 'Rayleigh law',
+  length: 40_000,
+  scenario: scenarioText(60, {
+    stock: { sheet: { unlimited: true } },
+    parts: {
+      tray: {
+        features: Object.fromEntries(
+          ['along', 'across'].map((name) => [
+            name,
+            { nominal: mm(0), 'made-at': 'forming', 'own-sd': mm(0.02) },
+          ]),
+        ),
+      },
+    },
+    stations: {
+      forming: { does: 'form', takes: 'sheet', makes: 'tray', 'per-sheet': 1, cycle: s(1), to: 'good' },
+    },
+  }),
+  see: (scenario, seed) => {
+    const line = prepare(scenario, 'carry on', seed);
+    const [along, across] = ['along', 'across'].map((name) => line.features.get(name)!.truth);
+    let [within, all] = [0, 0];
+    line.good.leaving.push((row) => {
+      all++;
+      if (Math.hypot(line.parts.get(row, along!), line.parts.get(row, across!)) <= WITHIN) within++;
+    });
+    line.calendar.run(scenario.run.warmUp + scenario.run.length);
+    return within / all;
+  },
+  values: [
+    {
+      quantity: `share within ${WITHIN} mm`,
+      expected: 1 - Math.exp(-(WITHIN ** 2) / (2 * 0.02 ** 2)),
+      sharp: 0.001,
+      of: (share) => share,
+    },
+  ],
+});
+
 /** D11, D12, O16. Were the pegs of D12 independent, 2, 4 and 8 would clear in 0.966392, 0.933914 and 0.872196. */
 export const FORMING: readonly Case[] = [
+  d13,
   ...(
     [
       [2, 0.333333, 'own'],

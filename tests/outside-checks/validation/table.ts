@@ -54,7 +54,7 @@ export function table(groups: readonly Judged[]): string {
   });
   return `# What the engine gives where theory has the answer
 
-${verdicts.length} values of queueing and transfer-line theory, each simulated as a line that anyone could describe in a scenario.
+${verdicts.length} values of theory and of published tables, each simulated as a line that anyone could describe in a scenario.
 ${failed === 0 ? 'All pass.' : `**${failed} do not pass.**`} \`npm run validate\` makes this page anew, to the same bytes, and fails when a value does not pass. The
 cases stand in [tests/outside-checks/cases/](../tests/outside-checks/cases/).
 
