@@ -40,7 +40,7 @@ export class Fit {
   judge(row: number, mates: Float64Array): void {
     this.missing = 0;
     this.excess = 0;
-    this.flawed = this.flaw !== null && this.flaw.isAt(row);
+    this.flawed = this.flaw?.isAt(row) === true;
     for (const pair of this.pairs) {
       const gap = clearance(pair, this.parts.get(row, pair.feature.truth), mates[pair.mate]!);
       this.missing = Math.max(this.missing, pair.least - gap);

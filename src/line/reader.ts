@@ -60,8 +60,11 @@ export class Reader {
     return parts.get(row, luck) < this.atAll[grade === null ? 0 : parts.get(row, grade)]!;
   }
 
-  /** Tries to read the mark of the part that is being loaded; says whether it is known then, be it by hand. */
-  read(row: number): boolean {
+  /**
+   * Tries to read the mark of the part that is being loaded; says whether it is known then, be it by hand.
+   * @param stays whether it is not sent to be marked anew, whatever the rule
+   */
+  read(row: number, stays = false): boolean {
     const { parts, luck, again } = this.on;
     const { tries, retry, unread } = this.spec;
     const chances = this.chancesOf(row);
@@ -72,7 +75,7 @@ export class Reader {
     const read = failed < tries;
     this.seconds = (read ? failed : tries - 1) * retry;
     this.sent = null;
-    if (!read) this.unread(row);
+    if (!read) this.unread(row, stays);
     for (const listener of this.listeners) listener(!read);
     return read || unread.byHand !== null;
   }
@@ -84,12 +87,12 @@ export class Reader {
   }
 
   /** All attempts failed. */
-  private unread(row: number): void {
+  private unread(row: number, stays: boolean): void {
     const { parts, tally, reMark } = this.on;
     const { unread } = this.spec;
     tally.unread++;
     if (unread.byHand !== null) this.seconds += unread.byHand;
-    if (reMark === null) return;
+    if (reMark === null || stays) return;
     const before = parts.get(row, reMark.sent);
     if (before >= unread.reMark!.limit) return;
     parts.set(row, reMark.sent, before + 1);

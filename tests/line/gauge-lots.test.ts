@@ -57,6 +57,27 @@ describe('a station that inspects lots', () => {
     expect(outcome.counts).toMatchObject({ good: 0, scrapped: 16, reworked: LOT + 4, lotsRejected: 2 });
   });
 
+  it('sends each part of a lot that is not accepted away once, also one that is off limits itself', () => {
+    // 20 bad parts, judged at 227: all of them have their one visit to the bench, 20 s in all, and leave as good.
+    const toGood = bench.replace('to: gauging', 'to: good');
+    const body = cell({ size: 101, rejected: 'bench', offLimits: 'bench', more: toGood });
+    expect(ran(small('300 s', body)).counts).toMatchObject({ good: LOT, scrapped: 0, reworked: LOT });
+  });
+
+  it('counts nothing as reworked or marked anew that is scrapped with its lot', () => {
+    const scrapped = cell({ size: 101, rejected: 'scrap', offLimits: 'bench', more: bench });
+    expect(ran(small('230 s', scrapped)).counts).toMatchObject({ scrapped: LOT, reworked: 0 });
+    const marking = `  marking: { does: mark, buffer: unlimited, cycle: 0 s, takes-hold: 0 %, to: gauging }\n`;
+    const unread = cell({ size: 101, rejected: 'scrap', more: marking })
+      .replace('to: gauging', 'to: marking')
+      .replace(
+        'off-limits: pass',
+        'off-limits: pass\n    reader: { reads: 100 %, unread: { re-mark: marking } }',
+      );
+    const { counts } = ran(small('230 s', unread));
+    expect(counts).toMatchObject({ scrapped: LOT, unread: SAMPLE, reMarked: 0 });
+  });
+
   it('is tightened after two lots that are not accepted: the sample is larger', () => {
     // Lots are complete at 200, 400 and 600. The third has a sample of 20.
     const outcome = ran(small('690 s', cell({ size: 101 })));

@@ -74,11 +74,13 @@ export class GaugeLots extends Gauge {
     this.draw(machine, plan.sample, findings);
     findings.accepted = this.nonconforming(machine, findings) <= plan.accept;
     if (!findings.accepted && rejected === null) findings.gauged.fill(1);
+    // What goes away with its lot is not marked anew.
+    const stays = !findings.accepted && rejected !== null;
     for (let i = 0; i < lot; i++) {
       findings.sent[i] = null;
       if (findings.gauged[i] === 0) continue;
       machine.cycle += this.on.takes;
-      findings.known[i] = this.identify(machine, machine.load[i]!) ? 1 : 0;
+      findings.known[i] = this.identify(machine, machine.load[i]!, stays) ? 1 : 0;
       findings.sent[i] = this.reader?.sent ?? null;
     }
     return true;
@@ -88,11 +90,16 @@ export class GaugeLots extends Gauge {
     const { lot, rejected, luck, again, tally } = this.rules;
     const { parts, next } = this.on;
     const { gauged, known, sent, accepted } = this.findings[machine.slot]!;
+    const whole = accepted || rejected === null ? null : rejected;
     for (let i = 0; i < lot; i++) {
       const row = machine.load[i]!;
       const judged = gauged[i] === 1 && sent[i] === null;
-      const place = judged ? this.judge(row, known[i] === 1) : (sent[i] ?? next);
-      machine.outlets[i] = accepted || rejected === null ? place : rejected(row);
+      if (whole === null) machine.outlets[i] = judged ? this.judge(row, known[i] === 1) : (sent[i] ?? next);
+      else {
+        // Each part is sent away once: as one of its lot, whatever its own readings say.
+        if (judged) this.take(row, known[i] === 1);
+        machine.outlets[i] = whole(row);
+      }
       parts.set(row, luck, again());
     }
     if (accepted) tally.lotsAccepted++;
@@ -125,7 +132,7 @@ export class GaugeLots extends Gauge {
 
   private willBeOff(row: number): boolean {
     const { gaugings, appraisers, flaw } = this.on;
-    if (flaw !== null && flaw.isAt(row)) return true;
+    if (flaw?.isAt(row) === true) return true;
     const appraiser = appraisers === null ? 0 : appraisers.of(row);
     for (const gauging of gaugings) if (gauging.isOff(gauging.read(row, appraiser))) return true;
     return false;

@@ -87,20 +87,27 @@ export class Gauge implements Operation {
       : (this.sent[slot] ?? this.on.next);
   }
 
-  /** Whether it is known which part this is; to find out takes the machine time. */
-  protected identify(machine: Machine, row: number): boolean {
+  /** Whether it is known which part this is; to find out takes the machine time. One that `stays` is not marked anew. */
+  protected identify(machine: Machine, row: number, stays = false): boolean {
     const { parts, marked } = this.on;
     if (this.reader === null) return parts.get(row, marked) === 1;
-    const known = this.reader.read(row);
+    const known = this.reader.read(row, stays);
     machine.cycle += this.reader.seconds;
     return known;
   }
 
   /** Takes and tells the readings of a part and the judgement of it, and says where it goes. */
   protected judge(row: number, known: boolean): Place {
+    const off = this.take(row, known);
+    if (!known && this.reader?.spec.unread.scraps) return this.on.scrap;
+    return off ? this.rejects(row) : this.on.next;
+  }
+
+  /** Takes and tells the readings of a part and the judgement of it: whether it is off limits. */
+  protected take(row: number, known: boolean): boolean {
     const { parts, gaugings, appraisers, flaw } = this.on;
     const appraiser = appraisers === null ? 0 : appraisers.of(row);
-    let off = flaw !== null && flaw.isAt(row);
+    let off = flaw?.isAt(row) === true;
     for (const gauging of gaugings) {
       const reading = gauging.read(row, appraiser);
       gauging.renew(row);
@@ -115,7 +122,6 @@ export class Gauge implements Operation {
     if (appraisers !== null) appraisers.renew(row);
     if (this.probe !== null) this.probe.judged(off);
     for (const listener of this.judgementListeners) listener(off);
-    if (!known && this.reader?.spec.unread.scraps) return this.on.scrap;
-    return off ? this.rejects(row) : this.on.next;
+    return off;
   }
 }
