@@ -38,6 +38,18 @@ const forming = () => {
   return station;
 };
 
+describe('a setting', () => {
+  it('is not called after the thickness of the sheet, which features follow by that name', () => {
+    expectRefused(
+      changed(
+        'heater: { target: 150 °C, cycle-sd: 0.6 °C }',
+        'heater: { target: 150 °C, cycle-sd: 0.6 °C }\n      ¤thickness: { target: 1 mm }',
+      ),
+      '"thickness" is that of the sheet wherever a feature follows it; give the setting another name',
+    );
+  });
+});
+
 describe('a forming station', () => {
   it('is read with every key, in base units', () => {
     const { heating, cooling, settings, window, wall } = forming();

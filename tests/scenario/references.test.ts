@@ -260,6 +260,16 @@ describe('a response', () => {
     );
   });
 
+  it('does not retune by what is gauged before parts are marked, which tells of no part how it was formed', () => {
+    const first = changed('to: trimming', 'to: gauging', SOUND)
+      .replace('off-limits: pass\n    to: assembly', 'off-limits: pass\n    to: trimming')
+      .replace('takes-hold: 99 %, to: gauging }', 'takes-hold: 99 %, to: assembly }');
+    expectRefused(
+      changed('by: rim, weight', 'by: ¤rim, weight', first),
+      '"rim" is gauged at "gauging" before parts are marked, so no reading tells how its part was formed; let "marking" come first',
+    );
+  });
+
   it('is part of one policy at least', () => {
     expectRefused(
       `${SOUND.slice(0, SOUND.indexOf('policies:'))}policies: ¤{}\n`,

@@ -98,3 +98,29 @@ describe('a tool', () => {
     );
   });
 });
+
+describe('a line that forms nothing', () => {
+  const LINE = `mendline: 1
+title: Blanks
+about: Blanks are trimmed and gauged. All figures are invented.
+run: { warm-up: 0 h, length: 1 h, seeds: 1 }
+stock: { blank: { unlimited: true } }
+parts:
+  plate:
+    features:
+      tab: { nominal: 20 mm, made-at: trimming, own-sd: 0.1 mm }
+stations:
+  loading: { does: work, takes: blank, cycle: 5 s, to: trimming }
+  trimming: { does: trim, buffer: 5, cycle: 5 s, to: good }
+policies: { carry on: [] }
+`;
+
+  it('has parts that share no sheet and no delivery of it', () => {
+    expect(parseScenario(LINE, 'line.yaml').parts).toHaveLength(1);
+    expectRefused(
+      changed('own-sd: 0.1 mm', 'lot-sd: ¤0.1 mm, sheet-sd: ¤0.1 mm', LINE),
+      'no station forms parts here, so none share a delivery of sheet; take "lot-sd" out, or give the variation as "own-sd"',
+      'no station forms parts here, so none share a sheet; take "sheet-sd" out, or give the variation as "own-sd"',
+    );
+  });
+});

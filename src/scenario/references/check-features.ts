@@ -39,6 +39,23 @@ function checkFeature(check: Checker, feature: FeatureSpec, maker: StationSpec, 
   checkFollows(check, feature, maker, path);
 }
 
+/** Parts share a sheet and its delivery by being formed from it. */
+function checkShared(check: Checker, feature: FeatureSpec, path: Path): void {
+  // A station with problems of its own may be the one that forms.
+  if (check.stations.size < check.names.stations.length) return;
+  if (check.raw.stations.some(({ does }) => does === 'form')) return;
+  const shared = [
+    ['lot-sd', feature.lotSd, 'delivery of sheet'],
+    ['sheet-sd', feature.sheetSd, 'sheet'],
+  ] as const;
+  for (const [key, sd, what] of shared)
+    if (sd > 0)
+      check.say(
+        [...path, key],
+        `no station forms parts here, so none share a ${what}; take "${key}" out, or give the variation as "own-sd"`,
+      );
+}
+
 /** Where features are made, what they follow and how they vary together. */
 export function checkFeatures(check: Checker): void {
   for (const [i, part] of (check.raw.parts ?? []).entries()) {
@@ -48,6 +65,7 @@ export function checkFeatures(check: Checker): void {
       check.station([...path, 'made-at'], feature.madeAt, ['form', 'trim']);
       const maker = check.stations.get(feature.madeAt);
       if (maker) checkFeature(check, feature, maker, path);
+      checkShared(check, feature, path);
     }
     checkCorrelations(check, part.features, part.correlations ?? [], ['parts', part.name, 'correlations']);
   }

@@ -28,6 +28,12 @@ function checkSheet(check: Checker, station: SpecOf<'form'>, path: Path): void {
 function checkSettings(check: Checker, station: SpecOf<'form'>, path: Path): void {
   const cycle = meanOf(station.cycle);
   for (const { name, wander } of station.settings ?? []) {
+    if (name === 'thickness')
+      check.sayOf(
+        [...path, 'settings', name],
+        name,
+        '"thickness" is that of the sheet wherever a feature follows it; give the setting another name',
+      );
     if (wander && wander.pullBack < cycle)
       check.say(
         [...path, 'settings', name, 'wander', 'pull-back'],

@@ -24,11 +24,22 @@ export function checkRetuning(check: Checker, it: ResponseOf<'retune'>, path: Pa
   const gain = feature?.gains?.[it.setting];
   if (feature && setting && !gain?.value)
     check.say([...path, 'by'], `"${it.by}" has no gain for "${it.setting}", so its readings cannot guide it`);
-  // A station with problems of its own may be the one that gauges.
-  const gauged =
-    check.stations.size < check.names.stations.length ||
-    check.raw.stations.some(
-      (station) => station.does === 'gauge' && station.measures.some(({ name }) => name === it.by),
+  checkGauged(check, it.by, [...path, 'by']);
+}
+
+/** Whether the feature is gauged, and so that its readings tell of which part they are. */
+function checkGauged(check: Checker, feature: string, path: Path): void {
+  const { raw, names, stations, ways } = check;
+  // A station with problems of its own may be the one that gauges, or marks.
+  if (stations.size < names.stations.length) return;
+  const gauges = raw.stations.flatMap((station) =>
+    station.does === 'gauge' && station.measures.some(({ name }) => name === feature) ? [station.name] : [],
+  );
+  const marks = raw.stations.flatMap(({ does, name }) => (does === 'mark' ? [name] : []));
+  if (gauges.length === 0) check.say(path, `no station gauges "${feature}"`);
+  else if (marks.length > 0 && !gauges.some((gauge) => marks.some((mark) => ways.lead(mark, gauge))))
+    check.say(
+      path,
+      `"${feature}" is gauged at "${gauges.join('" and "')}" before parts are marked, so no reading tells how its part was formed; let "${marks[0]}" come first`,
     );
-  if (!gauged) check.say([...path, 'by'], `no station gauges "${it.by}"`);
 }
