@@ -9,7 +9,10 @@ export interface ColdRules {
   readonly fades: number;
 }
 
-/** How a setting is off at a machine that idled, which fades from its first sheet on. Machines start cold. */
+/**
+ * How a setting is off at a machine that idled, which fades from its first sheet on. Machines start cold. One that warms
+ * up before it works on the sheet is not off.
+ */
 export class ColdStart {
   private readonly rules: ColdRules;
   /** By machine: when it began to work again, s. */
@@ -21,9 +24,10 @@ export class ColdStart {
   }
 
   /** The deviation for the sheet that the machine is taking now. */
-  at({ slot, lastWorked }: Machine, now: number): number {
+  at({ slot, lastWorked, care }: Machine, now: number): number {
     const { after, by, fades } = this.rules;
-    if (now - lastWorked > after) this.begun[slot] = now;
+    if (care?.warmUp?.isNeeded === true) this.begun[slot] = Number.NEGATIVE_INFINITY;
+    else if (now - lastWorked > after) this.begun[slot] = now;
     return by * Math.exp((this.begun[slot]! - now) / fades);
   }
 }

@@ -30,6 +30,8 @@ export class Controls implements Actor {
   readonly #line: Line;
   readonly #me: number;
   readonly #due: (() => void)[] = [];
+  /** How often a sampler was asked for, by its purpose. */
+  readonly #samplers = new Map<string, number>();
 
   constructor(line: Line) {
     this.#line = line;
@@ -41,9 +43,12 @@ export class Controls implements Actor {
     return this.#line.calendar.now;
   }
 
-  /** Draws from `law` with a stream of the policy's own. */
+  /** Draws from `law` with a stream of the policy's own. Responses that are alike have streams of their own, too. */
   sampler(law: Law, purpose: string): () => number {
-    return samplerOf(law, this.#line.streams.of(`policy/${purpose}`));
+    const before = this.#samplers.get(purpose) ?? 0;
+    this.#samplers.set(purpose, before + 1);
+    const own = before === 0 ? purpose : `${purpose}/${before + 1}`;
+    return samplerOf(law, this.#line.streams.of(`policy/${own}`));
   }
 
   /** Calls `then` in `delay` seconds. */

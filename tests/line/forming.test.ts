@@ -106,6 +106,17 @@ describe('what a sheet is formed with', () => {
     );
   });
 
+  it('is not off when the machine warms up first', () => {
+    // It warms up for 60 s before the first sheet, but not after the 40 s that it waits for the third one.
+    const scenario = cell({
+      heater: 'when-cold: { after: 30 s, by: -8 °C, fades: 20 s }',
+      station: 'warm-up: { after: 5 min, takes: 60 s }',
+      sheet: 'on-hand: 2, reorder-at: 0, order: 9, lead-time: 50 s',
+      length: '130 s',
+    });
+    expect(rims(scenario)).toEqual([0, 0, -8]);
+  });
+
   it('is off at each of several machines by its own idling', () => {
     // Machine 1 takes a sheet at 0 s and at 10 s, machine 2 at 0 s and, after the delivery at 400 s, again cold; so does
     // machine 1.

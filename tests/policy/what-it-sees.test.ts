@@ -47,3 +47,10 @@ it('a sight tells a policy yes or no', () => {
   at.calendar.run(100);
   expect(seen).toEqual(Array(9).fill(false));
 });
+
+it('responses that are alike draw from streams of their own', () => {
+  const controls = new Controls(line());
+  const law = { distribution: 'uniform', low: 0, high: 1 } as const;
+  const [one, other] = [controls.sampler(law, 'the same'), controls.sampler(law, 'the same')];
+  expect([one(), one(), one()]).not.toEqual([other(), other(), other()]);
+});
