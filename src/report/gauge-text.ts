@@ -48,13 +48,17 @@ function inspectionText(inspection: Inspection): string | undefined {
   }
 }
 
+/** A gauge without any spread tells all parts apart. */
+const categoriesText = (categories: number): string =>
+  Number.isFinite(categories) ? `${categories} distinct categories` : 'which tells all its parts apart';
+
 function readingText(spec: ReadingSpec): string[] {
   const { name, study, repeatability, reproducibility, resolution, guard, takes } = spec;
   const told = [
     ...(study
       ? [
           `by its gauge study repeats to ${millimetres(repeatability)} and reproduces to ${millimetres(reproducibility)}, ` +
-            `${percent(study.gaugeShare)} % of the spread of the study, ${study.categories} distinct categories`,
+            `${percent(study.gaugeShare)} % of the spread of the study, ${categoriesText(study.categories)}`,
         ]
       : reproducibility > 0
         ? [`repeats to ${millimetres(repeatability)} and reproduces to ${millimetres(reproducibility)}`]

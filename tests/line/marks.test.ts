@@ -41,6 +41,28 @@ stations:
     ${gauging}
 ${more}`;
 
+describe('a part that was chosen to be gauged and is sent to be marked anew', () => {
+  // No mark takes, so each part is sent once where it is read, and gauged when it comes again. Trays come to the gauge at
+  // 12, 22, ..., and those that are sent from there at once come again 2 s later; the reading takes 1 s.
+  const read = (inspection: string, sheet = 'unlimited: true') => {
+    const body = cell({ marking: '', reader: 'reads: 100 %, unread: { re-mark: marking }' })
+      .replace('takes-hold: 100 %', 'takes-hold: 0 %')
+      .replace('every: 1', inspection)
+      .replace('unlimited: true', sheet);
+    const line = prepare(small('200 s', body), 'carry on', 1);
+    const times: number[] = [];
+    line.gauges.get('gauging')!.readingListeners.push(() => times.push(line.calendar.now));
+    line.calendar.run(200);
+    return times;
+  };
+
+  it('is gauged when it comes again, whatever is chosen then', () => {
+    expect(read('every: 4')).toEqual([45, 85, 125, 165]);
+    expect(read('every: 60 s')).toEqual([65, 125, 185]);
+    expect(read('first-of-lot: 3', 'on-hand: 100')).toEqual([15, 25, 35]);
+  });
+});
+
 describe('the grade of a mark', () => {
   const READS_C = 'reads: { A: 0 %, B: 0 %, C: 100 %, D: 0 % }, unread: pass';
 

@@ -30,6 +30,8 @@ export interface GaugeParts {
   readonly flaw: Flaw | null;
   /** Null where only one reads. */
   readonly appraisers: Appraisers | null;
+  /** Column: 1 for a part that was chosen, but sent to be marked anew; null where none are. */
+  readonly owed: number | null;
 }
 
 /** Gauges the parts that the sampling chooses and judges their readings; the others pass in no time. */
@@ -66,7 +68,7 @@ export class Gauge implements Operation {
     const row = inbox.shift();
     machine.load[0] = row;
     machine.loaded = 1;
-    const gauged = this.sampling.chooses(row, this.on.calendar.now);
+    const gauged = this.isOwed(row) || this.sampling.chooses(row, this.on.calendar.now);
     this.gauged[machine.slot] = gauged;
     this.sent[machine.slot] = null;
     machine.cycle = 0;
@@ -76,7 +78,7 @@ export class Gauge implements Operation {
     const sent = this.reader?.sent ?? null;
     this.sent[machine.slot] = sent;
     if (sent === null) machine.cycle += this.on.time.of(row) + this.on.takes;
-    else this.gauged[machine.slot] = false;
+    else this.putOff(machine, row);
     return true;
   }
 
@@ -85,6 +87,19 @@ export class Gauge implements Operation {
     machine.outlets[0] = this.gauged[slot]
       ? this.judge(load[0]!, this.known[slot]!)
       : (this.sent[slot] ?? this.on.next);
+  }
+
+  /** A part that was chosen, but sent to be marked anew, is gauged when it comes again. */
+  private isOwed(row: number): boolean {
+    const { parts, owed } = this.on;
+    if (owed === null || parts.get(row, owed) === 0) return false;
+    parts.set(row, owed, 0);
+    return true;
+  }
+
+  private putOff(machine: Machine, row: number): void {
+    this.gauged[machine.slot] = false;
+    this.on.parts.set(row, this.on.owed!, 1);
   }
 
   /** Whether it is known which part this is; to find out takes the machine time. One that `stays` is not marked anew. */

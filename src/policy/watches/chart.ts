@@ -4,9 +4,13 @@ import { chartOf } from '../../statistics/charts/chart-of.ts';
 import { Learner } from '../../statistics/charts/learner.ts';
 import type { Watcher } from './watcher.ts';
 
+/** More sigmas than any limit has, and few enough to be added up. */
+const BEYOND = 1e9;
+
 /** How many sigmas a value lies from the centre; where there is no spread, any deviation is beyond all limits. */
 function standard(value: number, centre: number, sigma: number): number {
-  return value === centre ? 0 : (value - centre) / sigma;
+  if (sigma > 0) return (value - centre) / sigma;
+  return BEYOND * Math.sign(value - centre);
 }
 
 /**

@@ -75,6 +75,19 @@ describe('a response that watches a chart', () => {
     expect(actsAt(cusum, { seconds: 100, more: ', cool-down: 20 s' })).toEqual([3, 7]);
   });
 
+  it('goes on where all it learned from was the same and a mean holds deviations to both sides', () => {
+    const watch = 'at: gauging, of: rim, chart: ewma, weight: 50 %, limit: 3, learns: 2, mean-of: 2';
+    const rule = `policies:\n  watch: [{ do: stop-and-fix, station: forming, watch: { ${watch} }, takes: 1 s }]`;
+    const line = prepare(small('9 s', gaugedCell({ reading: 'repeatability: 0 mm' }) + rule), 'watch', 1);
+    let acted = 0;
+    line.curable.get('forming')!.add({ cure: () => acted++ });
+    const [tell] = line.gauges.get('gauging')!.readingListeners;
+    const rim = line.features.get('rim')!;
+    for (const value of [100, 100, 101, 99, 101, 101]) tell!(rim, value, null);
+    line.calendar.run(9);
+    expect(acted).toBe(1);
+  });
+
   it('learns its centre and sigma, and does not act while it learns', () => {
     // Without spread any deviation is beyond all limits.
     expect(actsAt('of: rim, chart: shewhart, learns: 8, limit: 3', { off: '10 °C' })).toEqual([11, 12]);

@@ -54,6 +54,7 @@ function partsOf(spec: SpecOf<'gauge'>, plan: Plan): GaugeParts {
     next: plan.next.get(name)!,
     reader: readerOf(spec, plan),
     marked: plan.marked,
+    owed: spec.reader?.unread.reMark ? parts.column(0) : null,
     scrap,
     calendar,
     parts,
