@@ -13,6 +13,7 @@ declare module 'jstat' {
       /** The regularized incomplete beta function. */
       ibeta(x: number, a: number, b: number): number;
       ibetainv(p: number, a: number, b: number): number;
+      gammaln(x: number): number;
     };
   };
   export default jstat;
