@@ -23,7 +23,7 @@ function setting(spec: Of<'setting'>, line: Line): Effect {
 
 function supplier(spec: Of<'supplier'>, line: Line): Effect {
   const stock = line.stocks.get(spec.stock)!;
-  return { begin: () => stock.cutOff(), end: () => stock.supply() };
+  return { begin: () => stock.cutOff(spec.supplier), end: () => stock.supply(spec.supplier) };
 }
 
 function marks(spec: Of<'marks'>, line: Line): Effect {

@@ -7,6 +7,8 @@ import { MEASURES, type MeasureKey } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
 import { selfCheck } from '../line/self-check.ts';
 import { STATES, type State } from '../line/state.ts';
+import { stockMeasures } from '../line/supply/stock-measures.ts';
+import { StockTally } from '../line/supply/stock-tally.ts';
 import { Tally } from '../line/tally.ts';
 import { follow } from '../policy/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -17,7 +19,7 @@ import { ReadingSums } from '../statistics/reading-sums.ts';
 interface Snapshot {
   readonly tally: Tally;
   readonly seconds: ReadonlyMap<string, Float64Array>;
-  readonly outSeconds: ReadonlyMap<string, number>;
+  readonly stocks: ReadonlyMap<string, StockTally>;
   readonly busySeconds: ReadonlyMap<string, number>;
   /** In the order of `Line.readings`. */
   readonly readings: readonly ReadingSums[];
@@ -29,7 +31,7 @@ function snapshot(line: Line): Snapshot {
   return {
     tally: line.tally.copy(line.calendar.now),
     seconds: new Map([...line.stations].map(([name, station]) => [name, station.seconds()])),
-    outSeconds: new Map(limited.map(([name, stock]) => [name, stock.outSeconds()])),
+    stocks: new Map(limited.map(([name, stock]) => [name, stock.counted()])),
     busySeconds: new Map([...line.crews].map(([name, crew]) => [name, crew.busySeconds()])),
     readings: line.readings.map(({ sums }) => sums.copy()),
   };
@@ -38,7 +40,9 @@ function snapshot(line: Line): Snapshot {
 /** The counts of a run without a warm-up, in which all counts from the start. */
 function fromNothing(line: Line): Snapshot {
   const readings = line.readings.map(() => new ReadingSums());
-  return { ...snapshot(line), tally: new Tally(), readings };
+  const now = snapshot(line);
+  const stocks = new Map([...now.stocks.keys()].map((name) => [name, new StockTally()]));
+  return { ...now, tally: new Tally(), stocks, readings };
 }
 
 /** A line under a policy and with its disturbances, just started. */
@@ -66,13 +70,13 @@ export function simulate(scenario: Scenario, policy: string, seed: number): Outc
   const from = warmUp > 0 ? snapshot(line) : fromNothing(line);
   line.calendar.run(warmUp + length);
   selfCheck(line);
-  return outcome(policy, seed, length, line, from, snapshot(line));
+  return outcome(scenario, policy, seed, line, from, snapshot(line));
 }
 
 function outcome(
+  { run: { length: window }, stocks }: Scenario,
   policy: string,
   seed: number,
-  window: number,
   line: Line,
   from: Snapshot,
   to: Snapshot,
@@ -110,7 +114,16 @@ function outcome(
       Record<State, number>
     >,
     stockOutShares: Object.fromEntries(
-      [...to.outSeconds].map(([name, seconds]) => [name, (seconds - from.outSeconds.get(name)!) / window]),
+      [...to.stocks].map(([name, { outSeconds }]) => [
+        name,
+        (outSeconds - from.stocks.get(name)!.outSeconds) / window,
+      ]),
+    ),
+    stocks: Object.fromEntries(
+      stocks.flatMap((spec) => {
+        const own = to.stocks.get(spec.name);
+        return own ? [[spec.name, stockMeasures(spec, from.stocks.get(spec.name)!, own, window)]] : [];
+      }),
     ),
     crewBusyShares: Object.fromEntries(
       [...to.busySeconds].map(([name, seconds]) => [

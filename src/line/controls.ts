@@ -107,6 +107,11 @@ export class Controls implements Actor {
     this.#line.stations.get(station)!.release();
   }
 
+  /** Asks for the oldest order of a stock that is on its way to come sooner, and says whether it will. */
+  expedite(stock: string): boolean {
+    return this.#line.stocks.get(stock)!.expedite();
+  }
+
   /** Ends what disturbs the station's settings or its marks, and sets drifts back. */
   fix(station: string): void {
     for (const it of [...this.#line.curable.get(station)!]) it.cure();

@@ -1,10 +1,12 @@
 import type { Place } from './place.ts';
-import type { Stock } from './stock.ts';
+import type { Stock, Want } from './stock.ts';
 import type { Variation } from './variation.ts';
 
 /** A bought-in mate: where it comes from and how its features are drawn. */
 export interface Mate {
   readonly stock: Stock;
+  /** What the station waits for of it. */
+  readonly want: Want;
   readonly features: readonly { readonly aim: number; readonly variation: Variation }[];
 }
 
@@ -29,8 +31,8 @@ export class Hand {
   /** Takes one of each mate, which must be on hand. */
   fill(): void {
     let i = 0;
-    for (const { stock, features } of this.mates) {
-      const lot = stock.take();
+    for (const { stock, want, features } of this.mates) {
+      const lot = stock.take(want);
       for (const { aim, variation } of features) {
         this.mate[i++] = aim + variation.ofLot(lot) + variation.ofPiece();
       }

@@ -3,6 +3,7 @@ import type { Moments } from '../statistics/reading-sums.ts';
 import type { Count } from './counts.ts';
 import type { MeasureKey } from './measures.ts';
 import type { State } from './state.ts';
+import type { StockMeasures } from './supply/stock-measures.ts';
 
 /** What the readings of a feature at a gauge say of its spread (mm) and capability; null where there are too few. */
 export interface FoundCapability extends Moments, Readonly<Record<Capability, number | null>> {
@@ -20,6 +21,8 @@ export interface Outcome {
   readonly stateShares: Readonly<Record<string, Readonly<Record<State, number>>>>;
   /** For each limited stock, the share of the counted time with nothing on hand. */
   readonly stockOutShares: Readonly<Record<string, number>>;
+  /** For each limited stock, what became of its supply. */
+  readonly stocks: Readonly<Record<string, StockMeasures>>;
   /** For each crew, the share of the counted time its members were moving or serving. */
   readonly crewBusyShares: Readonly<Record<string, number>>;
   /** For each feature with limits, at each gauge that reads it. */

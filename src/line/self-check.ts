@@ -2,6 +2,7 @@ import type { Line } from './line.ts';
 import type { Machine } from './machine.ts';
 import { BORN } from './part-table.ts';
 import { WORKING } from './state.ts';
+import type { Stock } from './stock.ts';
 
 /** A run broke a law that every run must keep: a fault of the program, never a result. */
 export class SelfCheckError extends Error {
@@ -36,6 +37,25 @@ function checkMachine(machine: Machine, now: number): void {
     );
   }
   equal(`states of "${machine.name}" fill the run`, total, now, ROUNDING);
+}
+
+/** Each piece ordered is somewhere, and each piece that was there or came was used, is there or was lost. */
+function checkStock({ name, initial, onHand, tally, lots, orders }: Stock): void {
+  const { taken, delivered, discovered, expired, ordered, missing, found } = tally;
+  equal(
+    `stock "${name}": initial + delivered = on hand + taken + found unsound + expired`,
+    initial + delivered,
+    onHand + taken + discovered + expired,
+  );
+  equal(`stock "${name}": on hand = pieces of all lots`, onHand, lots.pieces);
+  const onOrder = orders?.onOrder ?? 0;
+  equal(
+    `stock "${name}": ordered = on order + delivered + never came + found unsound as it came`,
+    ordered,
+    onOrder + delivered + missing + found,
+  );
+  const out = [...(orders?.out.values() ?? [])].reduce((sum, { pieces }) => sum + pieces, 0);
+  equal(`stock "${name}": on order = pieces of all orders that are out`, onOrder, out);
 }
 
 /**
@@ -96,14 +116,9 @@ export function selfCheck(line: Line): void {
     const takers = line.takers.filter(({ stock: name }) => name === stock.name);
     equal(
       `stock "${stock.name}": taken = started on + used + thrown away + in hand`,
-      stock.taken,
+      stock.tally.taken,
       takers.reduce((sum, { taken }) => sum + taken(), 0),
     );
-    if (!stock.limited) continue;
-    equal(
-      `stock "${stock.name}": initial + delivered = on hand + taken`,
-      stock.initial + stock.delivered,
-      stock.onHand + stock.taken,
-    );
+    if (stock.limited) checkStock(stock);
   }
 }

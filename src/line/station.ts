@@ -1,7 +1,7 @@
 import type { Buffer } from './buffer.ts';
 import type { Machine } from './machine.ts';
 import type { Consumer } from './place.ts';
-import { STATES } from './state.ts';
+import { STARVED, STATES } from './state.ts';
 
 /** A station: one or several identical machines that draw from one buffer. What is done to it is done to each. */
 export class Station implements Consumer {
@@ -30,6 +30,13 @@ export class Station implements Consumer {
       machine.wake();
       if (places && inbox!.count === 0) return;
     }
+  }
+
+  /** Whether a part waits at its door, where it has no places in front and a machine that waits cannot start. */
+  get keepsOut(): boolean {
+    const { inbox } = this;
+    if (inbox === null || inbox.capacity > 0 || !inbox.isAwaited) return false;
+    return this.machines.some(({ state }) => state === STARVED);
   }
 
   /** Whether at least one machine is neither down nor off shift. */

@@ -1,41 +1,56 @@
 import type { Actor, Calendar } from '../kernel/calendar.ts';
-import type { Sampler } from '../kernel/distributions/distribution.ts';
 import { samplerOf } from '../kernel/distributions/index.ts';
 import { standardNormal } from '../kernel/distributions/normal.ts';
-import type { Streams } from '../kernel/streams.ts';
+import type { Stream, Streams } from '../kernel/streams.ts';
 import type { StockSpec } from '../scenario/stocks.ts';
 import type { Consumer } from './place.ts';
+import { Lots } from './supply/lots.ts';
+import type { Order } from './supply/order.ts';
+import { Orders } from './supply/orders.ts';
+import { type Rule, ruleOf } from './supply/rule.ts';
+import { ShelfLife } from './supply/shelf-life.ts';
+import { StockTally } from './supply/stock-tally.ts';
 import { Variation } from './variation.ts';
 
-/**
- * Bought-in material under an (s,Q) rule: when what is on hand and on order falls to the reorder point, one or
- * more orders are placed. Each delivery is one lot; lots are used in the order of delivery.
- */
+/** What one station, or one machine of it, has come to wait for of a stock. */
+export interface Want {
+  /** Pieces that something waits for. */
+  owed: number;
+}
+
+/** A station that takes pieces. */
+interface Taker extends Consumer {
+  /** Whether a part waits at its door because it cannot start: where it has no places in front. */
+  readonly keepsOut: boolean;
+}
+
+const REVIEW = 0;
+const EXPIRE = 1;
+
+/** Bought-in material: what is on hand, by lots, and what it is replenished by. */
 export class Stock implements Actor {
   readonly name: string;
   readonly limited: boolean;
-  /** Stations that may be waiting for a delivery. */
-  readonly consumers: Consumer[] = [];
   onHand: number;
-  onOrder = 0;
-  taken = 0;
-  delivered = 0;
   readonly initial: number;
+  readonly tally = new StockTally();
+  /** Null where it is never ordered. */
+  readonly orders: Orders | null;
+  readonly lots = new Lots();
+  /** Stations that may be waiting for a delivery, and what each of their machines or buffers waits for. */
+  private readonly takers: { readonly station: Taker; readonly wants: Want[] }[] = [];
   private readonly calendar: Calendar;
   private readonly me: number;
-  private readonly spec: StockSpec;
-  private readonly leadTime: Sampler | null;
-  /** Lots on hand: their numbers and pieces left, oldest first. */
-  private lots: { lot: number; left: number }[];
-  private nextLot = 1;
-  /** Place of the oldest lot: taking it off the front of a long list each time would be slow. */
-  private oldest = 0;
+  private readonly rule: Rule | null;
+  private readonly shrinks: StockSpec['shrinkage'];
   private readonly streams: Streams;
   private readonly variations = new Map<string, Variation>();
-  /** Outages of the supplier under way, and what has to wait for their end. */
-  private outages = 0;
-  private delayed: number[] = [];
-  private outSum = 0;
+  private readonly shelfLife: ShelfLife | null;
+  private readonly unsoundLuck: Stream;
+  /** Pieces that something waits for, at all stations together. */
+  private owed = 0;
+  /** Whether a piece was asked for in vain since the last delivery. */
+  private short = false;
   private since = 0;
 
   constructor(spec: StockSpec, calendar: Calendar, streams: Streams) {
@@ -43,19 +58,33 @@ export class Stock implements Actor {
     this.limited = spec.unlimited !== true;
     this.initial = this.limited ? spec.onHand! : Number.POSITIVE_INFINITY;
     this.onHand = this.initial;
-    this.lots = this.initial > 0 ? [{ lot: 0, left: this.initial }] : [];
-    this.spec = spec;
     this.streams = streams;
     this.calendar = calendar;
     this.me = calendar.enter(this);
-    this.leadTime = spec.leadTime
-      ? samplerOf(spec.leadTime, streams.of(`stock/${spec.name}/lead-time`))
+    this.rule = ruleOf(spec);
+    this.shrinks = spec.shrinkage;
+    this.orders = this.rule
+      ? new Orders(spec, calendar, streams, this.tally, (order) => this.deliver(order))
       : null;
+    const of = (purpose: string) => streams.of(`stock/${spec.name}/${purpose}`);
+    this.shelfLife = spec.shelfLife ? new ShelfLife(samplerOf(spec.shelfLife, of('shelf-life'))) : null;
+    this.unsoundLuck = of('discovery');
+    if (this.limited) this.lots.add(0, this.initial, 0, this.expiry(0));
   }
 
-  /** Places the orders that the rule asks for at the start. */
+  /** Looks at the stock for the first time, and places the orders that the rule asks for. */
   open(): void {
-    this.reorder();
+    this.replenish();
+    if (this.rule?.review != null) this.calendar.schedule(this.rule.review, this.me, REVIEW, 0);
+  }
+
+  /** Enters a station, or one more machine of it, that takes pieces and is told when they come. */
+  want(station: Taker): Want {
+    const want = { owed: 0 };
+    const known = this.takers.find((taker) => taker.station === station);
+    if (known) known.wants.push(want);
+    else this.takers.push({ station, wants: [want] });
+    return want;
   }
 
   /**
@@ -73,73 +102,153 @@ export class Stock implements Actor {
 
   /** How much of the shrinkage of parts depends on the delivery of sheet; null where it does not. */
   get shrinkage(): Variation | null {
-    const { shrinkage } = this.spec;
+    const shrinkage = this.shrinks;
     return shrinkage ? this.variation('sheet shrinkage', shrinkage.lotSd, 0) : null;
   }
 
   /** Takes one piece, which must be on hand, and returns the number of its lot. */
-  take(): number {
-    const first = this.lots[this.oldest]!;
-    if (!this.limited) {
-      this.taken++;
-      return first.lot;
-    }
-    if (this.onHand === 1) this.settle();
+  take(want: Want): number {
+    this.tally.taken++;
+    if (!this.limited) return 0;
+    this.settle();
     this.onHand--;
-    this.taken++;
-    if (--first.left === 0 && ++this.oldest > 1000) {
-      this.lots.splice(0, this.oldest);
-      this.oldest = 0;
+    const lot = this.lots.take();
+    if (want.owed > 0) {
+      want.owed--;
+      this.owed--;
+      this.tally.late++;
     }
-    this.reorder();
-    return first.lot;
+    if (this.lots.unsound > 0) this.discover();
+    if (this.rule !== null) this.watch(this.rule);
+    return lot;
   }
 
-  happen(_code: number, lot: number): void {
-    if (this.outages > 0) this.delayed.push(lot);
-    else this.deliver(lot);
+  /** None is on hand, and so many wait for one. */
+  lack(want: Want, waiting: number): void {
+    this.note(want, waiting);
+    if (this.rule?.backorders) this.watch(this.rule);
   }
 
-  /** The supplier delivers nothing until as many `supply` calls; what falls due comes then. */
-  cutOff(): void {
-    this.outages++;
+  /** None is on hand, and what wanted one goes without. */
+  refuse(): void {
+    this.tally.refused++;
+    this.fallShort();
   }
 
-  supply(): void {
-    if (--this.outages > 0) return;
-    const due = this.delayed;
-    this.delayed = [];
-    for (const lot of due) this.deliver(lot);
+  happen(code: number): void {
+    if (code === EXPIRE) return this.expire();
+    this.replenish();
+    this.calendar.schedule(this.calendar.now + this.rule!.review!, this.me, REVIEW, 0);
   }
 
-  /** Seconds with nothing on hand, up to now. */
-  outSeconds(): number {
+  /** One supplier, or all of them, deliver nothing until as many `supply` calls; what falls due comes then. */
+  cutOff(supplier?: string): void {
+    this.orders?.cutOff(supplier);
+  }
+
+  supply(supplier?: string): void {
+    this.orders?.supply(supplier);
+  }
+
+  /** Speeds up the oldest order that is on its way, if that can be, and says whether it did. */
+  expedite(): boolean {
+    return this.orders?.expedite() ?? false;
+  }
+
+  /** The counts up to now. */
+  counted(): StockTally {
+    if (this.onHand === 0) this.lookAtDoors();
     this.settle();
-    return this.outSum;
+    this.orders?.settle();
+    return this.tally.copy();
   }
 
-  private reorder(): void {
-    const { reorderAt, order } = this.spec;
-    if (reorderAt === undefined || order === undefined || !this.leadTime) return;
-    while (this.onHand + this.onOrder <= reorderAt) {
-      this.onOrder += order;
-      this.calendar.schedule(this.calendar.now + this.leadTime(), this.me, 0, this.nextLot++);
+  /** What is on hand and on order, less what is owed where that counts. */
+  private get position(): number {
+    return this.onHand + this.orders!.onOrder - (this.rule!.backorders ? this.owed : 0);
+  }
+
+  /** Orders what is missing, where the stock is looked at all the time. */
+  private watch({ review, orderAt }: Rule): void {
+    if (review === null && this.position <= orderAt) this.replenish();
+  }
+
+  private replenish(): void {
+    const { rule, orders } = this;
+    if (!rule || !orders) return;
+    while (this.position <= rule.orderAt && !(rule.oneAtATime && orders.out.size > 0)) {
+      orders.place(rule.quantity(this.position));
     }
   }
 
-  private deliver(lot: number): void {
-    const pieces = this.spec.order!;
+  private deliver({ number, brought, unsound, found }: Order): void {
+    const { tally } = this;
+    const pieces = brought - found;
+    if (this.onHand === 0) this.lookAtDoors();
     this.settle();
-    this.onOrder -= pieces;
     this.onHand += pieces;
-    this.delivered += pieces;
-    this.lots.push({ lot, left: pieces });
-    for (const station of this.consumers) station.wake();
+    tally.delivered += pieces;
+    tally.cycles++;
+    if (this.short) tally.shortCycles++;
+    if (pieces > 0) this.short = false;
+    this.lots.add(number, pieces, unsound - found, this.expiry(number));
+    if (this.lots.unsound > 0) this.discover();
+    for (const { station } of this.takers) station.wake();
+    // Not all came that was ordered, or this was the one order that may be out.
+    this.watch(this.rule!);
   }
 
+  /** When a lot that comes now is too old, s; it will be thrown away then. */
+  private expiry(lot: number): number {
+    if (!this.shelfLife) return Number.POSITIVE_INFINITY;
+    const at = this.calendar.now + this.shelfLife.ofLot(lot);
+    this.calendar.schedule(at, this.me, EXPIRE, lot);
+    return at;
+  }
+
+  private expire(): void {
+    const old = this.lots.expire(this.calendar.now);
+    if (old === 0) return;
+    this.settle();
+    this.onHand -= old;
+    this.tally.expired += old;
+    if (this.lots.unsound > 0) this.discover();
+    if (this.rule !== null) this.watch(this.rule);
+  }
+
+  /** Throws away what comes next and is not sound. */
+  private discover(): void {
+    const lost = this.lots.discover(this.unsoundLuck);
+    if (lost === 0) return;
+    this.settle();
+    this.onHand -= lost;
+    this.tally.discovered += lost;
+  }
+
+  /** A station without places in front does not notice what waits at its door. */
+  private lookAtDoors(): void {
+    for (const { station, wants } of this.takers) {
+      if (station.keepsOut && wants[0]!.owed === 0) this.note(wants[0]!, 1);
+    }
+  }
+
+  private note(want: Want, waiting: number): void {
+    this.owed += waiting - want.owed;
+    want.owed = waiting;
+    this.fallShort();
+  }
+
+  private fallShort(): void {
+    if (this.short) return;
+    this.short = true;
+    this.tally.stockOuts++;
+  }
+
+  /** Brings the integrals up to now. */
   private settle(): void {
-    const now = this.calendar.now;
-    if (this.onHand === 0) this.outSum += now - this.since;
+    const { now } = this.calendar;
+    if (this.onHand === 0) this.tally.outSeconds += now - this.since;
+    else if (this.limited) this.tally.onHandSeconds += this.onHand * (now - this.since);
     this.since = now;
   }
 }

@@ -16,7 +16,12 @@ const setting = entry({
   ramp: positiveDuration.optional().describe('time over which the change builds up; left out, it is a step'),
   ...when,
 });
-const supplier = entry({ disturbs: z.literal('supplier'), stock: name, ...when });
+const supplier = entry({
+  disturbs: z.literal('supplier'),
+  stock: name,
+  supplier: name.optional().describe('the one of several that fails; left out, all of them do'),
+  ...when,
+});
 const marks = entry({
   disturbs: z.literal('marks'),
   station: name,

@@ -51,11 +51,18 @@ describe('stock', () => {
     );
     const width = stock.variation('width', 1, 0);
     const again = stock.variation('width', 1, 0);
+    const want = stock.want({
+      name: 'only',
+      machines: [],
+      couldStart: false,
+      keepsOut: false,
+      wake: () => {},
+    });
     stock.open();
     const lots: number[] = [];
     for (let k = 0; k < 9; k++) {
       while (stock.onHand === 0) calendar.run(calendar.now + 1);
-      lots.push(stock.take());
+      lots.push(stock.take(want));
     }
     // Two pieces of the opening lot 0, then threes; lot k has the k-th draw whatever is asked first.
     expect(lots).toEqual([0, 0, 1, 1, 1, 2, 2, 2, 3]);

@@ -14,7 +14,19 @@ const line = () =>
 it('a policy reaches the line through these and no others, none of which gives a true value', () => {
   const names = Object.getOwnPropertyNames(Controls.prototype).filter((name) => name !== 'constructor');
   expect(names.sort()).toEqual([
-    ...['adjust', 'after', 'drawn', 'fix', 'gain', 'gaugeEvery', 'happen', 'hold', 'match', 'now'],
+    ...[
+      'adjust',
+      'after',
+      'drawn',
+      'expedite',
+      'fix',
+      'gain',
+      'gaugeEvery',
+      'happen',
+      'hold',
+      'match',
+      'now',
+    ],
     ...['onReading', 'onReadingAt', 'onSight', 'release', 'sampler', 'sendRejects'],
   ]);
   expect(Object.getPrototypeOf(Controls.prototype)).toBe(Object.prototype);

@@ -39,6 +39,7 @@ export function outcome(
       assemble: shares({ working: 0.5, starved: 0.3, down: 0.15, held: 0.05 }),
     },
     stockOutShares: { sheet: 0.02 },
+    stocks: {},
     crewBusyShares: {},
     capabilities: [],
     counts: COUNTED,

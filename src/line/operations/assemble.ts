@@ -77,11 +77,12 @@ export class Assemble implements Operation {
 
   begin(machine: Machine): boolean {
     const inbox = machine.inbox!;
-    if (inbox.count === 0 || !this.ready(machine)) return false;
+    if (inbox.count === 0 || !(this.ready(machine) || this.lacks(inbox.count))) return false;
     const hand = this.hands[machine.slot]!;
     if (!hand.full && !this.matesThere()) {
       this.put(machine, hand, inbox.shift(), 0);
       hand.destined = this.on.scrap;
+      for (const { stock } of this.on.mates) if (stock.onHand === 0) stock.refuse();
       return true;
     }
     const { matching } = this;
@@ -194,5 +195,11 @@ export class Assemble implements Operation {
   private matesThere(): boolean {
     for (const { stock } of this.on.mates) if (stock.onHand === 0) return false;
     return true;
+  }
+
+  /** Says which mates so many parts wait for. Never true, for none of them can be worked on. */
+  private lacks(waiting: number): boolean {
+    for (const { stock, want } of this.on.mates) if (stock.onHand === 0) stock.lack(want, waiting);
+    return false;
   }
 }

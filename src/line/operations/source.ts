@@ -2,7 +2,7 @@ import type { Calendar } from '../../kernel/calendar.ts';
 import type { Sampler } from '../../kernel/distributions/distribution.ts';
 import type { Machine, Operation } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
-import type { Stock } from '../stock.ts';
+import type { Stock, Want } from '../stock.ts';
 import type { Tally } from '../tally.ts';
 
 export interface SourceParts {
@@ -10,6 +10,8 @@ export interface SourceParts {
   readonly parts: PartTable;
   readonly tally: Tally;
   readonly stock: Stock;
+  /** What each machine waits for. */
+  readonly wants: readonly Want[];
   readonly cycle: Sampler;
   /** Where a part keeps its delivery, and the number of one there by its number in the stock; null where nobody asks. */
   readonly delivery: { readonly column: number; readonly numberOf: (lot: number) => number } | null;
@@ -32,9 +34,13 @@ export class Source implements Operation {
   }
 
   begin(machine: Machine): boolean {
-    const { stock, cycle, calendar, parts, tally } = this.on;
-    if (stock.onHand === 0) return false;
-    const lot = stock.take();
+    const { stock, wants, cycle, calendar, parts, tally } = this.on;
+    const want = wants[machine.slot]!;
+    if (stock.onHand === 0) {
+      stock.lack(want, 1);
+      return false;
+    }
+    const lot = stock.take(want);
     this.taken++;
     machine.cycle = cycle();
     tally.advance(calendar.now);

@@ -1,4 +1,5 @@
 import type { DisturbanceSpec } from '../disturbances.ts';
+import { isOrdered } from '../supply/suppliers-of.ts';
 import { nameOf } from '../units.ts';
 import type { Checker } from './checker.ts';
 
@@ -23,8 +24,14 @@ export function checkDisturbance(check: Checker, it: DisturbanceSpec): void {
     case 'supplier': {
       check.known([...path, 'stock'], it.stock, check.names.stock, 'stock');
       const stock = check.stock(it.stock);
-      if (stock && stock.reorderAt === undefined)
+      if (stock && !isOrdered(stock))
         check.say([...path, 'stock'], `"${it.stock}" is never ordered, so its supplier cannot fail it`);
+      if (stock && it.supplier !== undefined) {
+        const suppliers = (stock.suppliers ?? []).map(({ name }) => name);
+        if (suppliers.length === 0)
+          check.say([...path, 'supplier'], `"${it.stock}" has only one supplier; leave the name out`);
+        else check.known([...path, 'supplier'], it.supplier, suppliers, `supplier of "${it.stock}"`);
+      }
       return;
     }
     case 'marks':

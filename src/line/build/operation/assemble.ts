@@ -11,7 +11,6 @@ import { timeOf } from './visits.ts';
 
 function mateOf(name: string, station: string, plan: Plan): Mate {
   const stock = plan.line.stocks.get(name)!;
-  stock.consumers.push(plan.station(station));
   const spec = plan.scenario.stocks.find((candidate) => candidate.name === name)!;
   const features = (spec.features ?? []).map(({ name, aim, lotSd, ownSd }) => ({
     aim,
@@ -21,7 +20,7 @@ function mateOf(name: string, station: string, plan: Plan): Mate {
     spec,
     features.map(({ variation }) => variation),
   );
-  return { stock, features };
+  return { stock, want: stock.want(plan.station(station)), features };
 }
 
 function pairsOf(spec: SpecOf<'assemble'>, { scenario, line }: Plan): Pair[] {

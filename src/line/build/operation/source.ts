@@ -7,7 +7,7 @@ import type { Plan } from '../plan.ts';
 export function sourceParts(spec: StationSpec, takes: string, plan: Plan) {
   const { calendar, parts, tally, streams, stocks } = plan.line;
   const stock = stocks.get(takes)!;
-  stock.consumers.push(plan.station(spec.name));
+  const wants = plan.station(spec.name).machines.map(() => stock.want(plan.station(spec.name)));
   const cycle = samplerOf(spec.cycle, streams.of(`station/${spec.name}/cycle`));
   // Deliveries of several stocks are numbered in turn.
   const names = [...stocks.keys()];
@@ -15,7 +15,7 @@ export function sourceParts(spec: StationSpec, takes: string, plan: Plan) {
     plan.delivery === null
       ? null
       : { column: plan.delivery, numberOf: (lot: number) => lot * names.length + names.indexOf(takes) };
-  return { calendar, parts, tally, stock, cycle, delivery };
+  return { calendar, parts, tally, stock, wants, cycle, delivery };
 }
 
 /** Lets the self-check know what a source takes and makes. */

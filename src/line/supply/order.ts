@@ -1,0 +1,30 @@
+/** Whoever an order was placed with. */
+interface PlacedWith {
+  /** What a piece costs that comes. */
+  readonly price: number;
+  /** Whether it delivers nothing just now. */
+  readonly isOut: boolean;
+  /** Keeps an order that fell due until it delivers again. */
+  hold(order: Order): void;
+}
+
+/** An order that is out, with what will become of it. */
+export interface Order {
+  /** From 1; also the number of the lot that it brings. */
+  readonly number: number;
+  readonly supplier: PlacedWith;
+  /** Pieces ordered; those that come; of these, those that are not sound; of these, those that the inspection finds. */
+  readonly pieces: number;
+  readonly brought: number;
+  readonly unsound: number;
+  readonly found: number;
+  /** Time that the inspection takes, s. */
+  readonly inspection: number;
+  /** When it is due, s. */
+  due: number;
+  /** Whether it has fallen due. */
+  arrived: boolean;
+  /** Whether it was sped up, and what each of its pieces costs more for it. */
+  spedUp: boolean;
+  dearer: number;
+}

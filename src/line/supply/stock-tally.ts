@@ -1,0 +1,34 @@
+/** The running counts of a limited stock, from the start of the run on; money in the scenario's own currency. */
+export class StockTally {
+  /** Pieces put on hand. */
+  delivered = 0;
+  /** Pieces taken, and those among them that were waited for. */
+  taken = 0;
+  late = 0;
+  /** Pieces that were asked for in vain: what wanted them went without. */
+  refused = 0;
+  /** Times that something came to wait for a piece, or went without, since the delivery before. */
+  stockOuts = 0;
+  /** Deliveries, and those before which there was such a time. */
+  cycles = 0;
+  shortCycles = 0;
+  orders = 0;
+  /** Pieces ordered; and of deliveries, what never came, and what inspection took out. */
+  ordered = 0;
+  missing = 0;
+  found = 0;
+  /** Pieces on hand that turned out not to be sound, and that grew too old. */
+  discovered = 0;
+  expired = 0;
+  /** Integrals of pieces on hand and on order, piece-seconds, and time with none on hand, s; up to the last change. */
+  onHandSeconds = 0;
+  onOrderSeconds = 0;
+  outSeconds = 0;
+  purchase = 0;
+  ordering = 0;
+  expedite = 0;
+
+  copy(): StockTally {
+    return Object.assign(new StockTally(), this);
+  }
+}

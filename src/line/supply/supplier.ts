@@ -1,0 +1,92 @@
+import type { Sampler } from '../../kernel/distributions/distribution.ts';
+import { samplerOf } from '../../kernel/distributions/index.ts';
+import type { Stream } from '../../kernel/streams.ts';
+import type { FullSupplierSpec } from '../../scenario/supply/suppliers-of.ts';
+import type { Order } from './order.ts';
+import { Rare } from './rare.ts';
+
+/** What an order would meet at a supplier: drawn for every order at each, so that order number k has its own luck. */
+interface Terms {
+  /** Time from order to delivery and of the inspection, s. */
+  readonly lead: number;
+  readonly inspection: number;
+  /** What comes of the order. */
+  readonly share: number;
+}
+
+/** Who delivers a stock: how soon, how much of it, how sound; and whether at all just now. */
+export class Supplier {
+  readonly name: string;
+  readonly price: number;
+  readonly perOrder: number;
+  /** Orders that fell due during an outage. */
+  private held: Order[] = [];
+  private outages = 0;
+  private latest = 0;
+  private readonly inSequence: boolean;
+  private readonly lead: Sampler;
+  private readonly inspection: Sampler | null;
+  private readonly short: { readonly chance: number; readonly share: number; readonly luck: Stream } | null;
+  private readonly unsound: Rare | null;
+  /** Of the unsound pieces, those that the inspection finds; null where it finds none. */
+  private readonly found: Rare | null;
+
+  /** @param of streams by purpose, all its own */
+  constructor(spec: FullSupplierSpec, inSequence: boolean, of: (purpose: string) => Stream) {
+    this.name = spec.name;
+    this.inSequence = inSequence;
+    this.price = spec.price ?? 0;
+    this.perOrder = spec.perOrder ?? 0;
+    this.lead = samplerOf(spec.leadTime!, of('lead-time'));
+    const { delivers, incoming } = spec;
+    this.inspection = incoming?.takes ? samplerOf(incoming.takes, of('inspection')) : null;
+    this.short = delivers?.short ? { ...delivers.short, luck: of('short') } : null;
+    const bad = 1 - (delivers?.sound ?? 1);
+    this.unsound = bad > 0 ? new Rare(bad, of('unsound')) : null;
+    const finds = incoming ? (incoming.finds ?? 1) : 0;
+    this.found = bad > 0 && finds > 0 ? new Rare(finds, of('found')) : null;
+  }
+
+  draw(): Terms {
+    const { short } = this;
+    return {
+      lead: this.lead(),
+      inspection: this.inspection ? this.inspection() : 0,
+      share: short && short.luck() < short.chance ? short.share : 1,
+    };
+  }
+
+  /** What becomes of an order of so many pieces that is placed now. */
+  promise(number: number, pieces: number, { lead, inspection, share }: Terms, now: number): Order {
+    const due = this.inSequence ? Math.max(this.latest, now + lead) : now + lead;
+    this.latest = due;
+    const brought = share < 1 ? Math.round(share * pieces) : pieces;
+    const unsound = this.unsound ? this.unsound.among(brought) : 0;
+    const found = this.found && unsound > 0 ? this.found.among(unsound) : 0;
+    return {
+      ...{ number, supplier: this, pieces, brought, unsound, found, inspection },
+      ...{ due, arrived: false, spedUp: false, dearer: 0 },
+    };
+  }
+
+  get isOut(): boolean {
+    return this.outages > 0;
+  }
+
+  /** Delivers nothing until as many `supply` calls. */
+  cutOff(): void {
+    this.outages++;
+  }
+
+  /** Ends an outage, and returns the orders that it held up, if it was the last. */
+  supply(): readonly Order[] {
+    if (--this.outages > 0) return [];
+    const due = this.held;
+    this.held = [];
+    return due;
+  }
+
+  hold(order: Order): void {
+    this.held.push(order);
+  }
+}
