@@ -48,6 +48,7 @@ describe('reports/validation.md', () => {
     expect([...covered].sort()).toEqual([
       ...numbered('D', 10, 13),
       ...numbered('D', 17, 21),
+      ...['I01', 'I02', 'I04', 'I06', 'I07', 'I08'],
       ...numbered('L', 1, 17),
       ...numbered('L', 20, 24),
       ...['M02', 'M04', 'M05', 'M06', 'O16'],

@@ -12,6 +12,7 @@ import { OTHERS } from './others.ts';
 import { QUEUES } from './queues.ts';
 import { REPAIRERS } from './repairers.ts';
 import { RETUNING } from './retuning.ts';
+import { STOCKS } from './stocks.ts';
 import { TRIMMING } from './trimming.ts';
 
 interface Group {
@@ -34,5 +35,6 @@ export const GROUPS: readonly Group[] = [
   { title: 'Fits', cases: FITS },
   { title: 'Monitoring', cases: CHARTS },
   { title: 'Run-to-run control', cases: RETUNING },
+  { title: 'Stocks', cases: STOCKS },
   { title: 'Others', cases: OTHERS },
 ];
