@@ -2,6 +2,7 @@ import type { Measure } from '../line/measures.ts';
 import { MEASURES, type MeasureKey } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
 import { STATES, type State } from '../line/state.ts';
+import { STOCK_MEASURES, type StockMeasures } from '../line/supply/stock-measures.ts';
 import type { Estimate } from '../statistics/estimate.ts';
 import { meanInterval } from '../statistics/mean-interval.ts';
 
@@ -38,6 +39,8 @@ export interface Comparison {
   readonly stateShares: Readonly<Record<string, Readonly<Record<string, Readonly<Record<State, number>>>>>>;
   /** Mean share of the counted time that a crew's members were busy, by policy and crew. */
   readonly crewShares: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  /** Mean of each measure of each limited stock over the runs that give it, by policy. */
+  readonly stocks: Readonly<Record<string, Readonly<Record<string, StockMeasures>>>>;
 }
 
 /** Better or worse only when the whole interval lies on one side of zero. */
@@ -79,6 +82,19 @@ function meanCrewShares(outcomes: readonly Outcome[]): Record<string, number> {
   return Object.fromEntries(Object.keys(outcomes[0]!.crewBusyShares).map((crew) => [crew, mean(crew)]));
 }
 
+function meanStocks(outcomes: readonly Outcome[]): Record<string, StockMeasures> {
+  const mean = (name: string, key: keyof StockMeasures) => {
+    const found = outcomes.flatMap(({ stocks }) => stocks[name]![key] ?? []);
+    return found.length > 0 ? found.reduce((sum, value) => sum + value, 0) / found.length : null;
+  };
+  return Object.fromEntries(
+    Object.keys(outcomes[0]!.stocks).map((name) => [
+      name,
+      Object.fromEntries(STOCK_MEASURES.map(({ key }) => [key, mean(name, key)])) as StockMeasures,
+    ]),
+  );
+}
+
 /**
  * Compares policies by their outcomes, which must hold every policy under the same seeds, in order of seed.
  * @param policies names in the scenario's order; the first is the one the others are compared with
@@ -118,5 +134,6 @@ export function compare(policies: readonly string[], outcomes: readonly Outcome[
     })),
     stateShares: Object.fromEntries(policies.map((name) => [name, meanShares(byPolicy.get(name)!)])),
     crewShares: Object.fromEntries(policies.map((name) => [name, meanCrewShares(byPolicy.get(name)!)])),
+    stocks: Object.fromEntries(policies.map((name) => [name, meanStocks(byPolicy.get(name)!)])),
   };
 }

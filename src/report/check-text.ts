@@ -12,6 +12,7 @@ import { durationText } from './duration.ts';
 import { fixed, percent } from './format.ts';
 import { lineDrawing } from './line-drawing.ts';
 import { stationTexts } from './station-text.ts';
+import { stockTexts } from './stock-text.ts';
 import { counted } from './words.ts';
 
 const CAUTION =
@@ -105,6 +106,7 @@ export function checkText(scenario: Scenario, ideal: IdealLine, width: number): 
     ...section('Carriers', carrierTexts(scenario)),
     ...section('Calendars; the run begins on Monday at 00:00', calendarTexts(scenario)),
     ...section('Orders', demandTexts(scenario.demand, ideal.rate)),
+    ...section('Stock, with a first estimate where theory has one', stockTexts(scenario, ideal)),
     'What will disturb it',
     ...listed(disturbanceTexts(scenario), 'nothing'),
     '',

@@ -7,6 +7,7 @@ import { basisOf, cellsOf, headingOf, notesOf, percentLevel } from './cells.ts';
 import { cut, padLeft, padRight, printable, widthOf, wrap } from './columns.ts';
 import { percent } from './format.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
+import { stockRows } from './stock-rows.ts';
 import { verdictSentences } from './verdict.ts';
 
 export interface TerminalOptions {
@@ -189,6 +190,17 @@ function capabilityLines(capabilities: readonly CapabilityEstimate[], ink: Chalk
   });
 }
 
+/** How the limited stocks fared; nothing where there are none. */
+function stockLines({ stocks }: Comparison, policy: string, ink: ChalkInstance, width: number) {
+  const rows = stockRows(stocks[policy]!);
+  if (rows.names.length === 0) return [];
+  const columns: Column[] = [
+    { heading: 'stock', side: 'left', cells: rows.names.map(printable) },
+    ...rows.columns.map(({ heading, cells }): Column => ({ heading, side: 'right', cells })),
+  ];
+  return shareLines({ title: 'how the limited stocks fared, mean of a run', columns }, ink, width);
+}
+
 function titleLines(title: string, ink: ChalkInstance, width: number): string[] {
   return [...wrap(printable(title), width).map((line) => ink.bold(line)), ''];
 }
@@ -252,6 +264,7 @@ export function singleText(
     '',
     ...stateLines(comparison, baseline, ink, width),
     ...crewLines(comparison, baseline, ink, width),
+    ...stockLines(comparison, baseline, ink, width),
     ...capabilityLines(capabilities, ink, width),
     ...wrap(basisOf(alone, LEVEL), width),
     '',

@@ -49,6 +49,8 @@ describe('the self-check', () => {
     ['Little', (line) => (line.tally.stayedSeconds += 100)],
     ['stock "sheet": taken', (line) => line.stocks.get('sheet')!.tally.taken++],
     ['stock "sheet": initial', (line) => line.stocks.get('sheet')!.tally.delivered++],
+    ['stock "sheet": on hand', (line) => line.stocks.get('sheet')!.lots.add(9, 1)],
+    ['stock "sheet": ordered', (line) => line.stocks.get('sheet')!.tally.missing++],
     ['stock "frame": taken', (line) => line.stocks.get('frame')!.tally.taken++],
     ['carriers "nest"', (line) => line.carriers.get('nest')!.ready++],
     ['finished goods', (line) => line.demand!.stock++],

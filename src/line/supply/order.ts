@@ -9,10 +9,10 @@ interface PlacedWith {
 }
 
 /** An order that is out, with what will become of it. */
-export interface Order {
+export class Order {
+  readonly supplier: PlacedWith;
   /** From 1; also the number of the lot that it brings. */
   readonly number: number;
-  readonly supplier: PlacedWith;
   /** Pieces ordered; those that come; of these, those that are not sound; of these, those that the inspection finds. */
   readonly pieces: number;
   readonly brought: number;
@@ -23,8 +23,25 @@ export interface Order {
   /** When it is due, s. */
   due: number;
   /** Whether it has fallen due. */
-  arrived: boolean;
+  arrived = false;
   /** Whether it was sped up, and what each of its pieces costs more for it. */
-  spedUp: boolean;
-  dearer: number;
+  spedUp = false;
+  dearer = 0;
+
+  constructor(
+    supplier: PlacedWith,
+    number: number,
+    pieces: number,
+    due: number,
+    brings: Pick<Order, 'brought' | 'unsound' | 'found' | 'inspection'>,
+  ) {
+    this.supplier = supplier;
+    this.number = number;
+    this.pieces = pieces;
+    this.due = due;
+    this.brought = brings.brought;
+    this.unsound = brings.unsound;
+    this.found = brings.found;
+    this.inspection = brings.inspection;
+  }
 }

@@ -59,10 +59,9 @@ export class Orders implements Actor {
 
   place(pieces: number): void {
     const { calendar, tally } = this;
-    const terms = this.suppliers.map((supplier) => supplier.draw());
-    const chosen = this.choice();
-    const supplier = this.suppliers[chosen]!;
-    const order = supplier.promise(++this.placed, pieces, terms[chosen]!, calendar.now);
+    for (const supplier of this.suppliers) supplier.draw();
+    const supplier = this.suppliers[this.choice()]!;
+    const order = supplier.promise(++this.placed, pieces, calendar.now);
     this.settle();
     this.onOrder += pieces;
     this.out.set(order.number, order);

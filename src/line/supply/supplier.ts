@@ -2,17 +2,8 @@ import type { Sampler } from '../../kernel/distributions/distribution.ts';
 import { samplerOf } from '../../kernel/distributions/index.ts';
 import type { Stream } from '../../kernel/streams.ts';
 import type { FullSupplierSpec } from '../../scenario/supply/suppliers-of.ts';
-import type { Order } from './order.ts';
+import { Order } from './order.ts';
 import { Rare } from './rare.ts';
-
-/** What an order would meet at a supplier: drawn for every order at each, so that order number k has its own luck. */
-interface Terms {
-  /** Time from order to delivery and of the inspection, s. */
-  readonly lead: number;
-  readonly inspection: number;
-  /** What comes of the order. */
-  readonly share: number;
-}
 
 /** Who delivers a stock: how soon, how much of it, how sound; and whether at all just now. */
 export class Supplier {
@@ -23,6 +14,8 @@ export class Supplier {
   private held: Order[] = [];
   private outages = 0;
   private latest = 0;
+  /** Time from order to delivery and of the inspection, s, and what comes of the order. */
+  private readonly next = { lead: 0, inspection: 0, share: 1 };
   private readonly inSequence: boolean;
   private readonly lead: Sampler;
   private readonly inspection: Sampler | null;
@@ -47,26 +40,23 @@ export class Supplier {
     this.found = bad > 0 && finds > 0 ? new Rare(finds, of('found')) : null;
   }
 
-  draw(): Terms {
+  /** Draws what the next order meets: for every order, also one that goes to another, so that order number k has its own luck. */
+  draw(): void {
     const { short } = this;
-    return {
-      lead: this.lead(),
-      inspection: this.inspection ? this.inspection() : 0,
-      share: short && short.luck() < short.chance ? short.share : 1,
-    };
+    this.next.lead = this.lead();
+    if (this.inspection) this.next.inspection = this.inspection();
+    if (short) this.next.share = short.luck() < short.chance ? short.share : 1;
   }
 
-  /** What becomes of an order of so many pieces that is placed now. */
-  promise(number: number, pieces: number, { lead, inspection, share }: Terms, now: number): Order {
+  /** What becomes of an order of so many pieces that is placed now, by what was drawn for it. */
+  promise(number: number, pieces: number, now: number): Order {
+    const { lead, inspection, share } = this.next;
     const due = this.inSequence ? Math.max(this.latest, now + lead) : now + lead;
     this.latest = due;
     const brought = share < 1 ? Math.round(share * pieces) : pieces;
     const unsound = this.unsound ? this.unsound.among(brought) : 0;
     const found = this.found && unsound > 0 ? this.found.among(unsound) : 0;
-    return {
-      ...{ number, supplier: this, pieces, brought, unsound, found, inspection },
-      ...{ due, arrived: false, spedUp: false, dearer: 0 },
-    };
+    return new Order(this, number, pieces, due, { brought, unsound, found, inspection });
   }
 
   get isOut(): boolean {

@@ -50,7 +50,7 @@ const baseStock = (level: number): Case =>
     what: `a base stock of ${level} for a Poisson demand of 10 in a lead time`,
     source: 'W. J. Hopp and M. L. Spearman, Factory Physics, chapter 2',
     option: OWED,
-    length: 200_000,
+    length: 100_000,
     scenario: stockText({ 'on-hand': level, 'up-to': level, 'lead-time': s(10) }, WAITS),
     see: outcome,
     values: [
@@ -66,7 +66,7 @@ const oneForOne = (load: number, base: number, law: string, leadTime: unknown): 
     what: `lost sales under one for one ordering, ${base} pieces, load ${load}, ${law} lead time`,
     source: 'A. K. Erlang (1917); for stock W. Karush (1957), S. A. Smith (1977)',
     option: '"without-mates: scrap"',
-    length: 200_000,
+    length: 100_000,
     scenario: stockText({ 'on-hand': base, 'up-to': base, 'lead-time': leadTime }, LOST),
     see: outcome,
     values: [
@@ -117,7 +117,7 @@ const lots = (reorderAt: number): Case =>
     what: `orders of 4 at ${reorderAt}, a Poisson demand of 1.726 in a lead time`,
     source: 'G. Hadley and T. M. Whitin, Analysis of Inventory Systems (1963); Factory Physics, chapter 2',
     option: OWED,
-    length: 200_000,
+    length: 100_000,
     scenario: stockText(
       { 'on-hand': reorderAt + 4, 'reorder-at': reorderAt, order: 4, 'lead-time': s(1.726) },
       WAITS,
@@ -136,7 +136,7 @@ const lostLots = caseOf<Outcome>({
   source:
     'G. Hadley and T. M. Whitin, Analysis of Inventory Systems (1963); Markov chain solved for the values',
   option: '"without-mates: scrap", "one-order-at-a-time: yes"',
-  length: 200_000,
+  length: 100_000,
   scenario: stockText(
     {
       ...{ 'on-hand': 16, 'reorder-at': 4, order: 12, 'lead-time': exponential(5) },
@@ -173,7 +173,7 @@ const onePeriod = caseOf<Outcome>({
   what: 'stock for one period at a time: 12 pieces, a Poisson demand of 10 in a period',
   source: 'S. Nahmias, Production and Operations Analysis, chapter 5, with Poisson demand',
   option: '"shelf-life" of a period, "review", "without-mates: scrap"',
-  length: 200_000,
+  length: 100_000,
   scenario: stockText(
     {
       ...{ 'on-hand': 12, 'up-to': 12, 'lead-time': s(0), review: s(PERIOD) },

@@ -1,0 +1,77 @@
+import { type Law, meanOf, varianceOf } from '../../kernel/distributions/index.ts';
+import type { Scenario } from '../../scenario/scenario.ts';
+import type { StationSpec } from '../../scenario/stations.ts';
+import type { StockSpec } from '../../scenario/stocks.ts';
+import { baseStockFill, erlangLoss, normalLotFill, poissonLotFill } from '../../statistics/inventory.ts';
+import type { IdealLine } from '../ideal.ts';
+import { ruleOf } from './rule.ts';
+
+/** What a closed form says of a stock before any run, and what it takes the demand for. */
+export interface StockEstimate {
+  readonly stock: string;
+  /** Pieces a second that the ideal line wants. */
+  readonly demand: number;
+  /** Share of the pieces wanted that are on hand; null where no closed form fits the rule. */
+  readonly fill: number | null;
+  /**
+   * `poisson`: pieces are wanted at random, and what is short is waited for and owed; `normal`: the same, with normal
+   * demand over a lead time; `lost`: pieces are wanted at random, and what finds none goes without.
+   */
+  readonly assumes: 'poisson' | 'normal' | 'lost' | null;
+}
+
+type Fit = Pick<StockEstimate, 'fill' | 'assumes'>;
+const NONE: Fit = { fill: null, assumes: null };
+
+/** Pieces of the stock that a station wants for each part that passes through it; 0 where it takes none. */
+function wanted(spec: StationSpec, stock: string): number {
+  if (spec.does === 'form') return spec.takes === stock ? 1 / spec.perSheet : 0;
+  if (spec.does === 'work') return spec.takes === stock ? 1 : 0;
+  return spec.does === 'assemble' && spec.takes.includes(stock) ? 1 : 0;
+}
+
+const isConstant = ({ distribution }: Law): boolean => distribution === 'constant';
+
+/** Whether the stock has only what the closed forms know: one supplier that delivers what is ordered, when it is due. */
+function isPlain(spec: StockSpec): boolean {
+  const { review, suppliers, delivers, incoming, outages, shelfLife, oneOrderAtATime } = spec;
+  const more = [review, suppliers, delivers, incoming, outages, shelfLife];
+  return more.every((one) => one === undefined) && !oneOrderAtATime;
+}
+
+function fitOf(spec: StockSpec, demand: number, lost: boolean): Fit {
+  const rule = ruleOf(spec);
+  const { leadTime } = spec;
+  if (!rule || !leadTime || !isPlain(spec) || !(demand > 0 && Number.isFinite(demand))) return NONE;
+  if (spec.inSequence && !isConstant(leadTime)) return NONE;
+  const during = demand * meanOf(leadTime);
+  // Pieces are wanted one by one, so the position is at the reorder point itself when an order is placed.
+  const order = rule.quantity(rule.orderAt);
+  if (during === 0) return NONE;
+  if (lost) {
+    if (order > 1) return NONE;
+    return { fill: 1 - erlangLoss(during, rule.orderAt + 1), assumes: 'lost' };
+  }
+  // One for one the law of the lead time does not matter, as long as orders may overtake each other (C. Palm, 1938).
+  if (order === 1) return { fill: baseStockFill(rule.orderAt + 1, during), assumes: 'poisson' };
+  if (isConstant(leadTime)) return { fill: poissonLotFill(rule.orderAt, order, during), assumes: 'poisson' };
+  const sd = Math.sqrt(during + demand ** 2 * varianceOf(leadTime));
+  return { fill: normalLotFill(rule.orderAt, order, { mean: during, sd }), assumes: 'normal' };
+}
+
+/** A first estimate of each limited stock, by the flows of the ideal line. */
+export function stockEstimates({ stocks, stations }: Scenario, ideal: IdealLine): StockEstimate[] {
+  return stocks
+    .filter(({ unlimited }) => !unlimited)
+    .map((spec) => {
+      const takers = stations.filter((station) => wanted(station, spec.name) > 0);
+      const demand = stations.reduce((sum, station, i) => {
+        const pieces = wanted(station, spec.name);
+        return pieces > 0 ? sum + pieces * ideal.stations[i]!.flow : sum;
+      }, 0);
+      const losing = takers.filter((at) => at.does === 'assemble' && at.withoutMates === 'scrap').length;
+      const mixed = losing > 0 && losing < takers.length;
+      const fit = mixed ? NONE : fitOf(spec, demand, losing > 0);
+      return { stock: spec.name, demand, ...fit };
+    });
+}

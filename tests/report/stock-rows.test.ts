@@ -1,0 +1,50 @@
+import { expect, it } from 'vitest';
+import { compare } from '../../src/experiment/comparison.ts';
+import { STOCK_MEASURES, type StockMeasures } from '../../src/line/supply/stock-measures.ts';
+import { widthOf } from '../../src/report/columns.ts';
+import { stockRows } from '../../src/report/stock-rows.ts';
+import { singleText } from '../../src/report/terminal.ts';
+import { outcome } from './fake.ts';
+
+const measures = (given: Partial<StockMeasures>, other: number | null = 0): StockMeasures => ({
+  ...(Object.fromEntries(STOCK_MEASURES.map(({ key }) => [key, other])) as StockMeasures),
+  ...given,
+});
+const PLAIN = { title: 'T', colour: false, width: 80 };
+
+it('shows what every stock has, and the rest where some stock has it', () => {
+  const headings = (stocks: Record<string, StockMeasures>) =>
+    stockRows(stocks).columns.map(({ heading }) => heading.replace('\n', ' '));
+  const few = headings({ a: measures({}) });
+  expect(few).not.toContain('too old');
+  expect(headings({ a: measures({}), b: measures({ expired_pieces: 2 }) })).toEqual([...few, 'too old']);
+});
+
+it('writes shares in percent, money with two decimals and no value as a dash', () => {
+  const { columns } = stockRows({
+    a: measures({ fill_rate: 0.954, holding_cost: 3.456, cycle_service_level: null }),
+  });
+  const cells = Object.fromEntries(
+    columns.map(({ heading, cells: [cell] }) => [heading.replace('\n', ' '), cell]),
+  );
+  expect(cells).toMatchObject({
+    'filled at once, %': '95.4',
+    'holding cost': '3.46',
+    'cycles not short, %': '\u2013',
+  });
+});
+
+it('stands below what the stations did, the mean over the runs that give a value, within 80 columns', () => {
+  const runs = [0.4, null].map((fill_rate, i) => ({
+    ...outcome('a', i + 1),
+    stocks: {
+      frame: measures({ fill_rate, stock_outs: i }, 1234.5),
+      'a stock with a very long name indeed': measures({}),
+    },
+  }));
+  const text = singleText(compare(['a'], runs), PLAIN);
+  expect(text).toMatch(/^how the limited stocks fared, mean of a run$/m);
+  expect(text).toMatch(/^frame +123450\.0 +0\.5 +40\.0/m);
+  expect(Math.max(...text.split('\n').map(widthOf))).toBeLessThanOrEqual(80);
+  expect(singleText(compare(['a'], [outcome('a', 1)]), PLAIN)).not.toContain('stocks fared');
+});

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { idealLine } from '../../src/line/ideal.ts';
+import { stockTexts } from '../../src/report/stock-text.ts';
+import { parseScenario } from '../../src/scenario/parse.ts';
+
+function told(stock: string): string[] {
+  const text = `mendline: 1
+title: T
+about: Invented.
+run: { warm-up: 0 s, length: 1 h, seeds: 1 }
+stock: { blank: { ${stock} } }
+stations: { press: { does: work, takes: blank, cycle: 10 s, to: good } }
+policies: { carry on: [] }`;
+  const scenario = parseScenario(text, 'test.yaml');
+  return stockTexts(scenario, idealLine(scenario));
+}
+
+describe('what check says of a stock', () => {
+  it('is nothing where it is unlimited, and little where it is never ordered', () => {
+    expect(told('unlimited: true')).toEqual([]);
+    expect(told('on-hand: 1, shelf-life: 48 h')).toEqual([
+      '"blank": 1 piece on hand, never ordered; thrown away after 48 h',
+    ]);
+  });
+
+  it('is its rule, its supplier and the estimate with what that assumes', () => {
+    expect(told('on-hand: 40, reorder-at: 20, order: 30, lead-time: 2 min')[0]).toMatch(
+      /^"blank": 40 pieces on hand, 30 ordered at 20; delivers after 2 min; fill rate [\d.]+ % if pieces were wanted at random \(Poisson\) and what is short were waited for, 360\.0 \/h in the ideal line$/,
+    );
+    expect(told('on-hand: 40, up-to: 40, lead-time: 2 min')[0]).toContain(
+      'each piece taken is ordered, up to 40;',
+    );
+  });
+
+  it('is every option of it', () => {
+    const [text] = told(
+      `on-hand: 40, reorder-at: 20, up-to: 50, review: 8 h, least-order: 5, lots-of: 10, one-order-at-a-time: yes,
+      in-sequence: yes, when-short: backorders, delivers: { sound: 98 %, short: { chance: 5 %, share: 80 % } },
+      incoming: { takes: 20 min, finds: 90 % }, outages: { every: 400 h, for: 24 h }, lead-time: 9 h,
+      suppliers: { near: { share: 70 %, lead-time: 2 h }, far: { share: 30 % } }`,
+    );
+    expect(text).toContain(
+      'ordered up to 50 at 20, looked at every 8 h, at least 5 an order, in lots of 10,',
+    );
+    expect(text).toContain(
+      'one order out at a time, orders come in sequence, what waits for a piece is ordered, too;',
+    );
+    expect(text).toContain('"near" (70.0 %) delivers after 2 h, 98.0 % of the pieces sound,');
+    expect(text).toContain('"far" (30.0 %) delivers after 9 h');
+    expect(text).toContain(
+      '5.0 % of the deliveries bring 80.0 %, inspected for 20 min, 90.0 % of the unsound found,',
+    );
+    expect(text).toContain('out of service after 400 h for 24 h; no closed form for this supply');
+  });
+});
