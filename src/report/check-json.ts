@@ -1,5 +1,6 @@
 import { meanOf } from '../kernel/distributions/index.ts';
 import type { IdealLine } from '../line/ideal.ts';
+import { stockEstimates } from '../line/supply/stock-estimate.ts';
 import { workingShare } from '../line/week.ts';
 import { routesOf } from '../scenario/routes.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -58,6 +59,13 @@ export function checkJson({ scenario, ideal, file, sha256 }: CheckSource): objec
       due_after_s: demand.dueAfter,
       finished_goods: { at_start: demand.finishedGoods.atStart, most: demand.finishedGoods.most },
     },
+    stocks: stockEstimates(scenario, ideal).map(({ stock, demand, fill, assumes }) => ({
+      stock,
+      on_hand: scenario.stocks.find(({ name }) => name === stock)!.onHand!,
+      demand_per_h: demand * 3600,
+      fill_rate: fill,
+      assumes,
+    })),
     disturbances: disturbanceTexts(scenario),
     policies: policies.map(({ name, responses }) => ({
       name,

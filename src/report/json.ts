@@ -2,6 +2,7 @@ import { type Comparison, LEVEL, type Verdict } from '../experiment/comparison.t
 import { MEASURES } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
 import type { State } from '../line/state.ts';
+import { STOCK_MEASURES, type StockMeasures } from '../line/supply/stock-measures.ts';
 import { COUNT_KEYS } from './count-keys.ts';
 
 /** A comparison as data. Every number is in the unit that its key names, unrounded; null is no value. */
@@ -26,6 +27,8 @@ export interface ComparisonDocument {
   readonly state_shares: Comparison['stateShares'];
   /** Mean share of the counted time that a crew's members were busy, by policy and crew. */
   readonly crew_busy_shares: Comparison['crewShares'];
+  /** Mean over the runs that give a value, for each policy and limited stock. */
+  readonly stocks: readonly ({ readonly policy: string; readonly stock: string } & StockMeasures)[];
   readonly runs: readonly RunDocument[];
 }
 
@@ -61,6 +64,7 @@ interface RunDocument {
   readonly state_shares: Readonly<Record<string, Readonly<Record<State, number>>>>;
   readonly stock_out_shares: Readonly<Record<string, number>>;
   readonly crew_busy_shares: Readonly<Record<string, number>>;
+  readonly stocks: readonly StockDocument[];
   readonly events: number;
 }
 
@@ -70,6 +74,15 @@ export interface ComparisonSource {
   readonly version: string;
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
 }
+
+/** A limited stock in one run. */
+type StockDocument = { readonly stock: string } & StockMeasures;
+
+const stockDocuments = (stocks: Outcome['stocks']): StockDocument[] =>
+  Object.entries(stocks).map(([stock, measures]) => ({
+    stock,
+    ...(Object.fromEntries(STOCK_MEASURES.map(({ key }) => [key, measures[key]])) as StockMeasures),
+  }));
 
 /** The unit that the end of a measure's key names. */
 function keyedUnit(key: string): string {
@@ -88,6 +101,7 @@ function runDocument(outcome: Outcome): RunDocument {
     state_shares: outcome.stateShares,
     stock_out_shares: outcome.stockOutShares,
     crew_busy_shares: outcome.crewBusyShares,
+    stocks: stockDocuments(outcome.stocks),
     events: outcome.events,
   };
 }
@@ -99,7 +113,7 @@ export function comparisonJson({
   version,
   scenario,
 }: ComparisonSource): ComparisonDocument {
-  const { baseline, comparisons, policies, measures, stateShares, crewShares } = comparison;
+  const { baseline, comparisons, policies, measures, stateShares, crewShares, stocks } = comparison;
   return {
     format: 'mendline comparison 1',
     version,
@@ -129,6 +143,9 @@ export function comparisonJson({
     })),
     state_shares: stateShares,
     crew_busy_shares: crewShares,
+    stocks: policies.flatMap((policy) =>
+      stockDocuments(stocks[policy]!).map((document) => ({ policy, ...document })),
+    ),
     runs: outcomes.map(runDocument),
   };
 }

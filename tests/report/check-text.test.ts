@@ -266,4 +266,16 @@ demand: { every: 4 min, due-after: 2 h, finished-goods: { most: 90 } }`);
     });
     expect(json(plain()).demand).toBeNull();
   });
+
+  // I02: W. J. Hopp and M. L. Spearman, Factory Physics, chapter 2: a base stock of 15 for 10 in a lead time.
+  it('gives the first estimate of each limited stock', () => {
+    const stock = 'stock: { blank: { on-hand: 15, up-to: 15, lead-time: 100 s } }\nstations:\n';
+    expect(json(plain().replace(BLANKS, stock)).stocks).toEqual([
+      {
+        ...{ stock: 'blank', on_hand: 15, demand_per_h: expect.closeTo(360, 9) },
+        ...{ fill_rate: expect.closeTo(0.916542, 6), assumes: 'poisson' },
+      },
+    ]);
+    expect(json(plain()).stocks).toEqual([]);
+  });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/experiment/comparison.ts';
+import { STOCK_MEASURES, type StockMeasures } from '../../src/line/supply/stock-measures.ts';
 import { comparisonJson } from '../../src/report/json.ts';
 import { outcome } from './fake.ts';
 import { sampleOutcomes } from './sample.ts';
@@ -50,6 +51,18 @@ describe('comparisonJson', () => {
     expect(made.runs[3]!.crew_busy_shares).toEqual({ fitter: 0.5 });
     expect(made.measures.map(({ key }) => key)).toEqual(['fit_rate']);
     expect(made.runs[0]!.measures.on_time_rate).toBeNull();
+  });
+
+  it('holds each limited stock of a run, and its means for each policy over the runs that give a value', () => {
+    const stock = (fill_rate: number | null) =>
+      ({ ...Object.fromEntries(STOCK_MEASURES.map(({ key }) => [key, 1])), fill_rate }) as StockMeasures;
+    const runs = [0.5, null, 0.7].map((fill, i) => ({
+      ...outcome('a', i + 1, { fit_rate: 0.5 }),
+      stocks: { frame: stock(fill) },
+    }));
+    const made = documentOf(runs);
+    expect(made.runs[1]!.stocks).toEqual([{ stock: 'frame', ...stock(null) }]);
+    expect(made.stocks).toEqual([{ policy: 'a', stock: 'frame', ...stock(0.6) }]);
   });
 
   it('survives being written and read', () => {
