@@ -51,7 +51,12 @@ export class Stock implements Actor {
   private owed = 0;
   /** Whether a piece was asked for in vain since the last delivery. */
   private short = false;
+  /** Since when none is on hand, if none is, s. */
   private since = 0;
+  /** Sum over all changes of what is on hand of the change times the clock, piece-seconds: its integral follows from that. */
+  private moments = 0;
+  /** A piece taken brings nothing about while more than so many are on hand. */
+  private alert = 0;
 
   constructor(spec: StockSpec, calendar: Calendar, streams: Streams) {
     this.name = spec.name;
@@ -110,22 +115,18 @@ export class Stock implements Actor {
   take(want: Want): number {
     this.tally.taken++;
     if (!this.limited) return 0;
-    this.settle();
+    this.moments -= this.calendar.now;
     this.onHand--;
     const lot = this.lots.take();
-    if (want.owed > 0) {
-      want.owed--;
-      this.owed--;
-      this.tally.late++;
-    }
-    if (this.lots.unsound > 0) this.discover();
-    if (this.rule !== null) this.watch(this.rule);
+    if (want.owed > 0) this.served(want);
+    if (this.onHand <= this.alert) this.attend();
     return lot;
   }
 
   /** None is on hand, and so many wait for one. */
   lack(want: Want, waiting: number): void {
     this.note(want, waiting);
+    this.setAlert();
     if (this.rule?.backorders) this.watch(this.rule);
   }
 
@@ -157,10 +158,16 @@ export class Stock implements Actor {
 
   /** The counts up to now. */
   counted(): StockTally {
-    if (this.onHand === 0) this.lookAtDoors();
-    this.settle();
+    const { tally, onHand } = this;
+    const { now } = this.calendar;
+    if (onHand === 0) {
+      this.lookAtDoors();
+      tally.outSeconds += now - this.since;
+      this.since = now;
+    }
+    tally.onHandSeconds = onHand * now - this.moments;
     this.orders?.settle();
-    return this.tally.copy();
+    return tally.copy();
   }
 
   /** What is on hand and on order, less what is owed where that counts. */
@@ -179,20 +186,46 @@ export class Stock implements Actor {
     while (this.position <= rule.orderAt && !(rule.oneAtATime && orders.out.size > 0)) {
       orders.place(rule.quantity(this.position));
     }
+    this.setAlert();
+  }
+
+  /** What a piece taken has brought about: an order, the last piece gone, a piece behind it that is not sound. */
+  private attend(): void {
+    if (this.onHand === 0) this.since = this.calendar.now;
+    if (this.lots.unsound > 0) this.discover();
+    if (this.rule !== null) this.watch(this.rule);
+  }
+
+  private setAlert(): void {
+    const { rule } = this;
+    let alert = 0;
+    if (this.lots.unsound > 0) alert = Number.POSITIVE_INFINITY;
+    else if (rule !== null && rule.review === null)
+      alert = Math.max(0, rule.orderAt - this.orders!.onOrder + (rule.backorders ? this.owed : 0));
+    this.alert = alert;
+  }
+
+  /** So many more pieces are on hand from now on, or fewer. */
+  private change(pieces: number): void {
+    const { now } = this.calendar;
+    if (this.onHand === 0) this.tally.outSeconds += now - this.since;
+    this.moments += pieces * now;
+    this.onHand += pieces;
+    this.since = now;
   }
 
   private deliver({ number, brought, unsound, found }: Order): void {
     const { tally } = this;
     const pieces = brought - found;
     if (this.onHand === 0) this.lookAtDoors();
-    this.settle();
-    this.onHand += pieces;
+    this.change(pieces);
     tally.delivered += pieces;
     tally.cycles++;
     if (this.short) tally.shortCycles++;
     if (pieces > 0) this.short = false;
     this.lots.add(number, pieces, unsound - found, this.expiry(number));
     if (this.lots.unsound > 0) this.discover();
+    this.setAlert();
     for (const { station } of this.takers) station.wake();
     // Not all came that was ordered, or this was the one order that may be out.
     this.watch(this.rule!);
@@ -209,10 +242,10 @@ export class Stock implements Actor {
   private expire(): void {
     const old = this.lots.expire(this.calendar.now);
     if (old === 0) return;
-    this.settle();
-    this.onHand -= old;
+    this.change(-old);
     this.tally.expired += old;
     if (this.lots.unsound > 0) this.discover();
+    this.setAlert();
     if (this.rule !== null) this.watch(this.rule);
   }
 
@@ -220,9 +253,9 @@ export class Stock implements Actor {
   private discover(): void {
     const lost = this.lots.discover(this.unsoundLuck);
     if (lost === 0) return;
-    this.settle();
-    this.onHand -= lost;
+    this.change(-lost);
     this.tally.discovered += lost;
+    this.setAlert();
   }
 
   /** A station without places in front does not notice what waits at its door. */
@@ -230,6 +263,14 @@ export class Stock implements Actor {
     for (const { station, wants } of this.takers) {
       if (station.keepsOut && wants[0]!.owed === 0) this.note(wants[0]!, 1);
     }
+  }
+
+  /** One of those that waited for a piece has it. */
+  private served(want: Want): void {
+    want.owed--;
+    this.owed--;
+    this.tally.late++;
+    this.setAlert();
   }
 
   private note(want: Want, waiting: number): void {
@@ -242,13 +283,5 @@ export class Stock implements Actor {
     if (this.short) return;
     this.short = true;
     this.tally.stockOuts++;
-  }
-
-  /** Brings the integrals up to now. */
-  private settle(): void {
-    const { now } = this.calendar;
-    if (this.onHand === 0) this.tally.outSeconds += now - this.since;
-    else if (this.limited) this.tally.onHandSeconds += this.onHand * (now - this.since);
-    this.since = now;
   }
 }

@@ -61,7 +61,7 @@ describe('check', () => {
     const document = JSON.parse(out);
     expect(Object.keys(document)).toEqual([
       'format', 'scenario', 'ideal_rate_per_h', 'bottleneck', 'stations', 'crew', 'carriers', 'calendars',
-      'demand', 'disturbances', 'policies',
+      'demand', 'stocks', 'disturbances', 'policies',
     ]); // biome-ignore format: one line reads better
     expect(document.policies).toEqual([
       { name: 'carry on', responses: [], charts: [] },
@@ -124,7 +124,7 @@ describe('compare', () => {
     const document = JSON.parse(out);
     expect(Object.keys(document)).toEqual([
       'format', 'version', 'scenario', 'seeds', 'level', 'comparisons', 'baseline', 'policies', 'measures',
-      'state_shares', 'crew_busy_shares', 'runs',
+      'state_shares', 'crew_busy_shares', 'stocks', 'runs',
     ]); // biome-ignore format: one line reads better
     expect(document).toMatchObject({ seeds: [1, 2, 3], baseline: 'carry on', level: 0.95 });
     expect(document.runs).toHaveLength(6);

@@ -77,9 +77,10 @@ export class Assemble implements Operation {
 
   begin(machine: Machine): boolean {
     const inbox = machine.inbox!;
-    if (inbox.count === 0 || !(this.ready(machine) || this.lacks(inbox.count))) return false;
+    if (inbox.count === 0) return false;
     const hand = this.hands[machine.slot]!;
     if (!hand.full && !this.matesThere()) {
+      if (!this.on.scrapWithoutMates) return this.lacks(inbox.count);
       this.put(machine, hand, inbox.shift(), 0);
       hand.destined = this.on.scrap;
       for (const { stock } of this.on.mates) if (stock.onHand === 0) stock.refuse();
@@ -197,7 +198,7 @@ export class Assemble implements Operation {
     return true;
   }
 
-  /** Says which mates so many parts wait for. Never true, for none of them can be worked on. */
+  /** Says which mates so many parts wait for: none of them can be worked on, so it is never true. */
   private lacks(waiting: number): boolean {
     for (const { stock, want } of this.on.mates) if (stock.onHand === 0) stock.lack(want, waiting);
     return false;

@@ -90,6 +90,8 @@ export function stockMeasures(
   const tally = new StockTally();
   for (const key of Object.keys(tally) as (keyof Omit<StockTally, 'copy'>)[])
     tally[key] = to[key] - from[key];
+  // Rounding may leave less than nothing where none was on hand.
+  tally.onHandSeconds = Math.max(0, tally.onHandSeconds);
   const counted = { tally, window, holding: holdingOf(spec) };
   return Object.fromEntries(STOCK_MEASURES.map(({ key, of }) => [key, of(counted) ?? null])) as StockMeasures;
 }

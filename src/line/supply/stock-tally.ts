@@ -20,7 +20,7 @@ export class StockTally {
   /** Pieces on hand that turned out not to be sound, and that grew too old. */
   discovered = 0;
   expired = 0;
-  /** Integrals of pieces on hand and on order, piece-seconds, and time with none on hand, s; up to the last change. */
+  /** Integrals of pieces on hand and on order, piece-seconds, and time with none on hand, s; as last brought up to date. */
   onHandSeconds = 0;
   onOrderSeconds = 0;
   outSeconds = 0;
