@@ -12,6 +12,7 @@ import { OTHERS } from './others.ts';
 import { QUEUES } from './queues.ts';
 import { REPAIRERS } from './repairers.ts';
 import { RETUNING } from './retuning.ts';
+import { STACKS } from './stacks.ts';
 import { STOCKS } from './stocks.ts';
 import { TRIMMING } from './trimming.ts';
 
@@ -28,7 +29,7 @@ export const GROUPS: readonly Group[] = [
   { title: 'Closed lines', cases: CLOSED_LINES },
   { title: 'Lines of stations that do not fail', cases: EXPONENTIAL_LINES },
   { title: 'Lines of stations that fail', cases: FAILING_LINES },
-  { title: 'Forming', cases: FORMING },
+  { title: 'Forming', cases: [...FORMING, ...STACKS] },
   { title: 'Trimming and rework', cases: TRIMMING },
   { title: 'Marks and readers', cases: MARKS },
   { title: 'Gauging and acceptance sampling', cases: GAUGING },
