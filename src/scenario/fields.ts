@@ -104,25 +104,40 @@ export const anyShare = quantity('share', notNegative);
 export const rate = quantity('rate', positive);
 export const positiveForce = quantity('force', positive);
 
-/** A value of whatever dimension, kept with that dimension: forming settings are temperatures, pressures or times. */
-export const measured = z
-  .union([z.string(), z.number()], {
-    error: 'expected a value with its unit, such as 150 °C, 80 kPa or 12 s',
-  })
-  .meta({
-    type: 'string',
-    anyOf: undefined,
-    description: 'a value with its unit, such as 150 °C, 80 kPa or 12 s',
-  })
-  .transform((given, context) => {
-    const read = readQuantity(String(given));
-    if (read) return read;
-    context.addIssue({
-      code: 'custom',
-      message: `"${given}": expected a value with its unit, such as 150 °C, 80 kPa or 12 s`,
+/** What is said of a temperature that stands in kelvins where its zero counts; undefined for anything else. */
+function sinceAbsoluteZero(given: string): string | undefined {
+  const [, kelvins] = /^\s*(\S+?)\s*K\s*$/.exec(given) ?? [];
+  const celsius = kelvins === undefined ? Number.NaN : Number(kelvins) - 273.15;
+  if (Number.isNaN(celsius)) return undefined;
+  return `"${given}": K is for differences; a temperature is given in °C, as ${Number(celsius.toFixed(2))} °C`;
+}
+
+/** @param zeroCounts whether it is no difference, so that K and °C are not the same */
+function anyMeasured(zeroCounts: boolean) {
+  return z
+    .union([z.string(), z.number()], {
+      error: 'expected a value with its unit, such as 150 °C, 80 kPa or 12 s',
+    })
+    .meta({
+      type: 'string',
+      anyOf: undefined,
+      description: 'a value with its unit, such as 150 °C, 80 kPa or 12 s',
+    })
+    .transform((given, context) => {
+      const read = readQuantity(String(given));
+      const absolute = zeroCounts ? sinceAbsoluteZero(String(given)) : undefined;
+      if (read && absolute === undefined) return read;
+      const message =
+        absolute ?? `"${given}": expected a value with its unit, such as 150 °C, 80 kPa or 12 s`;
+      context.addIssue({ code: 'custom', message });
+      return z.NEVER;
     });
-    return z.NEVER;
-  });
+}
+
+/** A difference of whatever dimension, kept with that dimension: forming settings are temperatures, pressures or times. */
+export const measured = anyMeasured(false);
+/** The same of where a setting stands. */
+export const level = anyMeasured(true);
 
 /** What `read` makes of a text; whatever it does not take is refused with what was expected. */
 function readBy<Read>(read: (text: string) => Read | undefined, expected: string) {

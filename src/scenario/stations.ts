@@ -39,3 +39,9 @@ export function isSource(station: StationSpec): boolean {
   if (station.does === 'form' || station.does === 'arrive') return true;
   return station.does === 'work' && station.takes !== undefined;
 }
+
+/** The stocks that a station takes from. */
+export function takenBy(station: StationSpec): readonly string[] {
+  if (!('takes' in station) || station.takes === undefined) return [];
+  return typeof station.takes === 'string' ? [station.takes] : station.takes;
+}

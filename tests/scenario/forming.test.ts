@@ -38,7 +38,28 @@ const forming = () => {
   return station;
 };
 
-describe('a setting', () => {
+describe('what a setting is called and where it stands', () => {
+  it('stands at a temperature in °C, and is off it by K or °C', () => {
+    expect(forming().settings).toHaveLength(2);
+    const inKelvins = FULL.replace('cycle-sd: 0.6 °C', 'cycle-sd: 0.6 K').replace('by: -8 °C', 'by: -8 K');
+    expect(parseScenario(inKelvins, 'cell.yaml')).toMatchObject({
+      stations: [{ settings: forming().settings }, {}, {}, {}, {}, {}, {}],
+    });
+  });
+
+  refuses(
+    [
+      [
+        'target: 150 °C',
+        'target: ¤423.15 K',
+        '"423.15 K": K is for differences; a temperature is given in °C, as 150 °C',
+      ],
+      ['to: 160 °C', 'to: ¤433 K', 'as 159.85 °C'],
+      ['from: 138 °C', 'from: ¤411 K', 'as 137.85 °C'],
+    ],
+    FULL,
+  );
+
   it('is not called after the thickness of the sheet, which features follow by that name', () => {
     expectRefused(
       changed(

@@ -229,6 +229,22 @@ describe('a disturbance', () => {
   ]);
 });
 
+describe('what a stock says of itself', () => {
+  it('is what somebody goes by', () => {
+    const frame = 'groove: { nominal: 120.3 mm }\n';
+    expectRefused(
+      changed(frame, `${frame}    shrinkage: ¤{ lot-sd: 0.1 % }\n    thickness: ¤{ nominal: 1 mm }\n`),
+      'it matters only where a station does form with "frame", but "assembly" does assemble; take it out',
+      'it matters only where a station does form with "frame", but "assembly" does assemble; take it out',
+    );
+    const sheet = 'thickness: { nominal: 0.5 mm }\n';
+    expectRefused(
+      changed(sheet, `${sheet}    features: ¤{ edge: { nominal: 1 mm } }\n`),
+      'it matters only where a station does assemble with "sheet", but "forming" does form; take it out',
+    );
+  });
+});
+
 describe('a response', () => {
   const sees = 'at: assembly, sees: misfits';
   refuses([

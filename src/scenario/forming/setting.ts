@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { changeRate, duration, entry, measured, positiveDuration } from '../fields.ts';
+import { changeRate, duration, entry, level, measured, positiveDuration } from '../fields.ts';
 import type { Quantity } from '../units.ts';
 
 const spread = measured.refine(({ value }) => value >= 0, { error: 'a standard deviation is not negative' });
@@ -20,14 +20,14 @@ const moves = entry({
     .refine(({ value }) => value > 0, { error: 'a step is above zero' })
     .optional()
     .describe('the target moves by whole steps; left out, freely'),
-  from: measured.optional().describe('lowest target'),
-  to: measured.optional().describe('highest target'),
+  from: level.optional().describe('lowest target'),
+  to: level.optional().describe('highest target'),
   delay: duration.default(0).describe('time until a new target is reached'),
 });
 
 /** A setting of a forming station with what moves it. */
 export const setting = entry({
-  target: measured,
+  target: level,
   'cycle-sd': spread.optional().describe('standard deviation from cycle to cycle'),
   wander: wander.optional().describe('slow wandering about the target, which is pulled back to it'),
   drift: changeRate.optional().describe('steady change from the start of the run, or from the last fix, on'),

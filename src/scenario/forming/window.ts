@@ -1,4 +1,4 @@
-import { entry, measured, name, word } from '../fields.ts';
+import { entry, level, name, word } from '../fields.ts';
 
 /** What becomes of parts with a flaw of forming. */
 export const outside = word(['scrap', 'pass'])
@@ -10,8 +10,8 @@ export const outside = word(['scrap', 'pass'])
 /** Between which values of a setting parts form well. */
 export const formingWindow = entry({
   setting: name.describe('the setting that it holds for, such as the temperature of the sheet'),
-  from: measured.optional().describe('below this a part is incomplete'),
-  to: measured.optional().describe('above this a part is webbed'),
+  from: level.optional().describe('below this a part is incomplete'),
+  to: level.optional().describe('above this a part is webbed'),
   outside,
 }).refine(({ from, to }) => from !== undefined || to !== undefined, {
   error: 'expected "from", "to" or both',

@@ -9,6 +9,7 @@ import { checkResponse } from './check-response.ts';
 import { checkCorrections } from './check-rework.ts';
 import { checkPriorities, checkRoutes } from './check-routes.ts';
 import { checkStation } from './check-station.ts';
+import { checkStock } from './check-stock.ts';
 import { Checker, type Names, type Raw } from './checker.ts';
 
 /**
@@ -42,6 +43,7 @@ export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding
   if (whole && check.found.length === 0) {
     checkFlow(check);
     checkCorrections(check);
+    for (const stock of raw.stock) checkStock(check, stock);
     checkPriorities(check);
     checkCirculation(check);
     checkCrewUse(check);
