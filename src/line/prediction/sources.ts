@@ -5,6 +5,7 @@ import { mateSources } from './sources/mates.ts';
 import { ownSources } from './sources/own.ts';
 import { settingSources } from './sources/settings.ts';
 import { sheetSources } from './sources/sheet.ts';
+import { shrinkageSources } from './sources/shrinkage.ts';
 import { thicknessSources } from './sources/thickness.ts';
 
 const SOURCES: readonly ((scenario: Scenario) => Source[])[] = [
@@ -12,6 +13,7 @@ const SOURCES: readonly ((scenario: Scenario) => Source[])[] = [
   sheetSources,
   settingSources,
   thicknessSources,
+  shrinkageSources,
   mateSources,
 ];
 

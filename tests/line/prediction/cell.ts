@@ -6,15 +6,24 @@ import type { Scenario } from '../../../src/scenario/scenario.ts';
 export function cell({
   run = 'run: { warm-up: 0 s, length: 2 h, seeds: 1 }',
   thickness = '',
+  sheet = '',
   frame = 'groove: { nominal: 10 mm }',
   rim = '',
   others = '',
+  correlations = '',
+  mateCorrelations = '',
   settings = '',
+  forming = '',
+  trimming = '',
   perSheet = 1,
   measures = 'rim: { repeatability: 0 mm }',
   every = 1,
+  inspection = '',
   fits = '- { hole: frame.groove, shaft: rim, least: 0 mm, most: 1 mm }',
+  marking = '',
+  reader = '{ reads: 90 %, unread: pass }',
   takesHold = '100 %',
+  forcing = '',
   misfit = 'scrap',
   mateTries = 1,
   offLimits = 'pass',
@@ -26,16 +35,18 @@ title: cell
 about: worked out by hand
 ${run}
 stock:
-  sheet: { unlimited: true${thickness && `, thickness: ${thickness}`} }
+  sheet: { unlimited: true${thickness && `, thickness: ${thickness}`}${sheet && `, ${sheet}`} }
   frame:
     unlimited: true
     features:
       ${frame}
+    ${mateCorrelations && `correlations: ${mateCorrelations}`}
 parts:
   tray:
     features:
       rim: { nominal: 10 mm, made-at: forming${rim && `, ${rim}`} }
 ${others}
+    ${correlations && `correlations: ${correlations}`}
 stations:
   forming:
     does: form
@@ -44,18 +55,19 @@ stations:
     per-sheet: ${perSheet}
     cycle: 5 s
     ${settings && `settings: ${settings}`}
+    ${forming}
     to: trimming
-  trimming: { does: trim, buffer: 9, cycle: 1 s, to: marking }
-  marking: { does: mark, buffer: 9, cycle: 1 s, takes-hold: ${takesHold}, to: gauging }
+  trimming: { does: trim, buffer: 9, cycle: 1 s, to: marking${trimming && `, ${trimming}`} }
+  marking: { does: mark, buffer: 9, cycle: 1 s, takes-hold: ${takesHold}, to: gauging${marking && `, ${marking}`} }
   gauging:
     does: gauge
     buffer: 9
     cycle: 1 s
-    every: ${every}
+    ${inspection || `every: ${every}`}
     measures:
       ${measures}
     off-limits: ${offLimits}
-    reader: { reads: 90 %, unread: pass }
+    reader: ${reader}
     to: assembly
   assembly:
     does: assemble
@@ -64,6 +76,7 @@ stations:
     cycle: 1 s
     fits:
       ${fits}
+    ${forcing && `forcing: ${forcing}`}
     misfit: ${misfit}
     mate-tries: ${mateTries}
     to: good

@@ -81,6 +81,45 @@ describe('the model of dimensions', () => {
     ]);
   });
 
+  // cov(x, y) = rho sd sd for each kind of variation by itself, and kinds add; worked by hand.
+  it('has features vary together by their correlations, own, sheet and lot, and those of mates', () => {
+    const model = modelOf({
+      rim: 'own-sd: 0.05 mm, sheet-sd: 0.02 mm, lot-sd: 0.01 mm',
+      others:
+        '      tab: { nominal: 5 mm, made-at: trimming, own-sd: 0.04 mm, sheet-sd: 0.03 mm, lot-sd: 0.02 mm }',
+      correlations: '[{ of: [rim, tab], own: 0.6, sheet: -0.5, lot: 1 }]',
+      frame:
+        'groove: { nominal: 10 mm, own-sd: 0.1 mm, lot-sd: 0.2 mm }\n      slot: { nominal: 5 mm, own-sd: 0.3 mm, lot-sd: 0.1 mm }',
+      mateCorrelations: '[{ of: [groove, slot], own: 0.25, lot: -1 }]',
+    });
+    const [{ covariance }] = model.conditions(['rim', 'tab', 'frame.groove', 'frame.slot'].map(single)) as [
+      ReturnType<typeof model.conditions>[number],
+    ];
+    expect(covariance[0]![1]).toBeCloseTo(0.6 * 0.05 * 0.04 - 0.5 * 0.02 * 0.03 + 0.01 * 0.02, 12);
+    expect(covariance[1]![1]).toBeCloseTo(0.04 ** 2 + 0.03 ** 2 + 0.02 ** 2, 12);
+    expect(covariance[2]![3]).toBeCloseTo(0.25 * 0.1 * 0.3 - 0.2 * 0.1, 12);
+    expect(covariance[0]![2]).toBe(0);
+    const apart = new Map([
+      ['rim', 1],
+      ['tab', -1],
+    ]);
+    // 0.05^2 + 0.04^2 - 2 x 0.6 x 0.05 x 0.04 = 0.0017.
+    expect(model.contributions(apart).find(({ name }) => name === 'own')!.variance).toBeCloseTo(0.0017, 12);
+  });
+
+  // A delivery that shrinks by 0.1 % more makes a mould of 200 mm give 0.2 mm less.
+  it('takes the shrinkage of a delivery times the mould', () => {
+    const model = modelOf({
+      sheet: 'shrinkage: { lot-sd: 0.1 % }',
+      rim: 'mould: 200 mm, shrinkage: 2 %',
+      others:
+        '      tab: { nominal: 5 mm, made-at: forming, mould: 5 mm }\n      lip: { nominal: 5 mm, made-at: forming }',
+    });
+    expect(inMicrometres(model.contributions(single('rim')))).toEqual({ 'shrinkage by lot': 200 });
+    expect(model.sd(single('tab'))).toBeCloseTo(0.005, 12);
+    expect(model.sd(single('lip'))).toBe(0);
+  });
+
   it('leaves out cases that alter nothing asked for', () => {
     const model = modelOf({ perSheet: 2, rim: 'cavities: [0 mm, 0.3 mm]' });
     expect(model.conditions([single('frame.groove')])).toHaveLength(1);
