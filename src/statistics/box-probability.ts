@@ -15,7 +15,11 @@ const NOTHING = 1e-12;
 const EDGE = 1e-16;
 
 /** The order that brings the variables least likely to keep their limits first, which evens out the integrand. */
-function hardestFirst(box: readonly Range[], mean: readonly number[], covariance: readonly number[][]) {
+function hardestFirst(
+  box: readonly Range[],
+  mean: readonly number[],
+  covariance: readonly (readonly number[])[],
+) {
   const share = box.map(({ lower, upper }, i) =>
     shareBetween(lower, upper, mean[i]!, Math.sqrt(covariance[i]![i]!)),
   );
@@ -23,7 +27,7 @@ function hardestFirst(box: readonly Range[], mean: readonly number[], covariance
 }
 
 /** Lower triangle of the Cholesky root of a covariance matrix; a variable that follows from others has a zero pivot. */
-function root(covariance: readonly number[][]): number[][] {
+function root(covariance: readonly (readonly number[])[]): number[][] {
   const least = NOTHING * Math.max(...covariance.map((row, i) => row[i]!));
   const made = covariance.map(() => covariance.map(() => 0));
   for (const [i, row] of covariance.entries()) {
@@ -46,12 +50,16 @@ const fold = (x: number): number => Math.abs(2 * (x - Math.floor(x)) - 1);
  * 141-149) on the lattice of the square roots of the primes (A. Genz and F. Bretz 2009, Computation of Multivariate
  * Normal and t Probabilities, chapter 4); from memory, checked in the tests. The same arguments give the same bits.
  * @param covariance may be singular
+ * @param points fewer are quicker and less exact
+ * @param begin at which point of the lattice to begin: errors of several boxes with few points each then cancel out in their mean
  * @throws RangeError for more variables than the lattice has directions for
  */
 export function boxProbability(
   box: readonly Range[],
   mean: readonly number[],
-  covariance: readonly number[][],
+  covariance: readonly (readonly number[])[],
+  points = POINTS,
+  begin = 0,
 ): number {
   const n = box.length;
   if (n === 0) return 1;
@@ -65,7 +73,8 @@ export function boxProbability(
   const steps = PRIMES.slice(0, n - 1).map((prime) => Math.sqrt(prime) % 1);
   const y = new Float64Array(n);
   let sum = 0;
-  for (let point = 1; point <= POINTS; point++) {
+  let weights = 0;
+  for (let point = 1; point <= points; point++) {
     let product = 1;
     for (let i = 0; i < n && product > 0; i++) {
       const row = factor[i]!;
@@ -81,11 +90,13 @@ export function boxProbability(
       const width = normalShare((upper[i]! - known) / pivot) - from;
       product *= width;
       if (i === n - 1) break;
-      const p = from + width * fold(point * steps[i]!);
+      const p = from + width * fold((begin + point) * steps[i]!);
       y[i] = normalPoint(Math.min(1 - EDGE, Math.max(EDGE, p)));
     }
     // The sequence has no period: points at its ends weigh less, or where it is cut off would show.
-    sum += product * Math.min(point, POINTS + 1 - point);
+    const weight = Math.min(point, points + 1 - point);
+    sum += product * weight;
+    weights += weight;
   }
-  return sum / ((POINTS + 1) / 2) ** 2;
+  return sum / weights;
 }

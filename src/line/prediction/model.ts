@@ -1,7 +1,8 @@
 import type { Scenario } from '../../scenario/scenario.ts';
 import { designed } from '../designed.ts';
-import type { Case, Cases, Source } from './source.ts';
-import { casesOf, sourcesOf } from './sources.ts';
+import { casesTogether } from './cases-together.ts';
+import type { Case, Cases, Open, Source } from './source.ts';
+import { casesOf, openOf, sourcesOf } from './sources.ts';
 
 /** A dimension, or a sum of some of them, each with its factor: a clearance is hole minus shaft. */
 export type Combination = ReadonlyMap<string, number>;
@@ -9,8 +10,8 @@ export type Combination = ReadonlyMap<string, number>;
 /** Middle and variance of combinations in one case of everything that comes in cases. */
 export interface Condition {
   readonly share: number;
-  readonly mean: number[];
-  readonly covariance: number[][];
+  readonly mean: readonly number[];
+  readonly covariance: readonly (readonly number[])[];
 }
 
 /** Part of the variance of a combination, mm², by what it comes from. */
@@ -33,15 +34,20 @@ function spreadOf(one: Combination, other: Combination, { spreads }: Case): numb
   return sum;
 }
 
-/** One case of each, in every combination. */
-function* together([first, ...others]: readonly Cases[]): Generator<{ share: number; cases: Case[] }> {
-  if (!first) {
-    yield { share: 1, cases: [] };
-    return;
-  }
-  for (const one of first.cases)
-    for (const { share, cases } of together(others))
-      yield { share: one.share * share, cases: [one, ...cases] };
+/** What a case makes of some combinations; `spreads` is null where it spreads none of them. */
+interface Alteration {
+  readonly share: number;
+  readonly alters: boolean;
+  readonly shifts: readonly number[];
+  readonly spreads: readonly (readonly number[])[] | null;
+}
+
+function alteration(of: readonly Combination[], it: Case): Alteration {
+  const shifts = of.map((one) => dot(one, it.shifts));
+  const spreads = of.map((one) => of.map((other) => spreadOf(one, other, it)));
+  const spreading = spreads.some((row, i) => row[i]! > 0);
+  const alters = spreading || shifts.some((shift) => shift !== 0);
+  return { share: it.share, alters, shifts, spreads: spreading ? spreads : null };
 }
 
 /**
@@ -52,6 +58,7 @@ export class DimensionModel {
   private readonly centres: ReadonlyMap<string, number>;
   private readonly sources: readonly Source[];
   private readonly cases: readonly Cases[];
+  private readonly open: readonly Open[];
 
   constructor(scenario: Scenario) {
     const ofParts = scenario.parts.flatMap(({ features }) =>
@@ -63,14 +70,26 @@ export class DimensionModel {
     this.centres = new Map([...ofParts, ...ofMates]);
     this.sources = sourcesOf(scenario);
     this.cases = casesOf(scenario);
+    this.open = openOf(scenario);
+  }
+
+  /** Why there is no closed form for these; null where there is. All else that is asked of them is then worth nothing. */
+  openBy(of: readonly Combination[]): string | null {
+    const names = of.flatMap((one) => [...one.keys()]);
+    return this.open.find((it) => names.some((name) => it.of.has(name)))?.why ?? null;
   }
 
   /** mm. */
   mean(of: Combination): number {
-    const inCases = this.cases.map(({ cases }) =>
-      cases.reduce((sum, one) => sum + one.share * dot(of, one.shifts), 0),
-    );
-    return inCases.reduce((sum, shift) => sum + shift, dot(of, this.centres));
+    return this.shifts(of).reduce((sum, { shift }) => sum + shift, dot(of, this.centres));
+  }
+
+  /** What moves the mean off the centre as designed, mm, by name. */
+  shifts(of: Combination): { readonly name: string; readonly shift: number }[] {
+    return this.cases.flatMap(({ name, cases }) => {
+      const shift = cases.reduce((sum, one) => sum + one.share * dot(of, one.shifts), 0);
+      return shift !== 0 ? [{ name, shift }] : [];
+    });
   }
 
   /** What the variance comes from, the most first; sources of one name count together. */
@@ -80,7 +99,11 @@ export class DimensionModel {
       if (variance > 0) byName.set(name, (byName.get(name) ?? 0) + variance);
     };
     for (const { name, of: follows } of this.sources) add(name, dot(of, follows) ** 2);
-    for (const { name, cases } of this.cases) {
+    for (const { name, cases, from } of this.cases) {
+      if (from) {
+        for (const { name, of: follows } of from) add(name, dot(of, follows) ** 2);
+        continue;
+      }
       const mean = cases.reduce((sum, one) => sum + one.share * dot(of, one.shifts), 0);
       for (const one of cases)
         add(name, one.share * ((dot(of, one.shifts) - mean) ** 2 + spreadOf(of, of, one)));
@@ -102,16 +125,19 @@ export class DimensionModel {
         this.sources.reduce((sum, source) => sum + dot(one, source.of) * dot(other, source.of), 0),
       ),
     );
+    const centres = of.map((one) => dot(one, this.centres));
     // Cases that alter none of these dimensions are left out: they would only repeat the work.
-    const alter = this.cases.filter(({ cases }) =>
-      cases.some((one) => of.some((each) => dot(each, one.shifts) !== 0 || spreadOf(each, each, one) > 0)),
-    );
-    return [...together(alter)].map(({ share, cases }) => ({
+    const altering = this.cases
+      .map(({ cases }) => cases.map((it) => alteration(of, it)))
+      .filter((cases) => cases.some(({ alters }) => alters));
+    return casesTogether(altering).map(({ share, cases }) => ({
       share,
-      mean: of.map((one) => cases.reduce((sum, each) => sum + dot(one, each.shifts), dot(one, this.centres))),
-      covariance: of.map((one, i) =>
-        of.map((other, j) => cases.reduce((sum, each) => sum + spreadOf(one, other, each), base[i]![j]!)),
-      ),
+      mean: centres.map((centre, i) => cases.reduce((sum, { shifts }) => sum + shifts[i]!, centre)),
+      covariance: cases.some(({ spreads }) => spreads !== null)
+        ? base.map((row, i) =>
+            row.map((value, j) => cases.reduce((sum, { spreads }) => sum + (spreads?.[i]![j] ?? 0), value)),
+          )
+        : base,
     }));
   }
 }

@@ -1,6 +1,6 @@
 import type { FeatureSpec } from '../../scenario/parts.ts';
-import { shareBetween } from '../../statistics/normal.ts';
 import type { Combination, Contribution, DimensionModel } from './model.ts';
+import { shareWithin } from './within.ts';
 
 /** What a feature should become, by the scenario alone; lengths in mm. */
 export interface FeaturePrediction {
@@ -17,22 +17,6 @@ export interface FeaturePrediction {
 /** A dimension by itself. */
 export const single = (name: string): Combination => new Map([[name, 1]]);
 
-/** Share between two values over all cases. */
-export function mixedShareBetween(
-  lower: number,
-  upper: number,
-  of: Combination,
-  model: DimensionModel,
-): number {
-  return model
-    .conditions([of])
-    .reduce(
-      (sum, { share, mean, covariance }) =>
-        sum + share * shareBetween(lower, upper, mean[0]!, Math.sqrt(covariance[0]![0]!)),
-      0,
-    );
-}
-
 /** Pp and Ppk by their definitions (ISO 22514-1), with the standard deviation of all parts; infinite without spread. */
 export function predictFeature({ name, limits }: FeatureSpec, model: DimensionModel): FeaturePrediction {
   const of = single(name);
@@ -47,7 +31,7 @@ export function predictFeature({ name, limits }: FeatureSpec, model: DimensionMo
     pp: (upper - lower) / (6 * sd),
     ppk: Math.min(upper - mean, mean - lower) / (3 * sd),
     // The sum of shares may miss 1 by rounding.
-    outside: Math.max(0, 1 - mixedShareBetween(lower, upper, of, model)),
+    outside: Math.max(0, 1 - shareWithin([limits], model.conditions([of]))),
     from,
   };
 }

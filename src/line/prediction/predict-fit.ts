@@ -1,8 +1,7 @@
 import { clearances, type Sides } from '../../scenario/clearances.ts';
 import type { SpecOf } from '../../scenario/stations.ts';
-import { boxProbability } from '../../statistics/box-probability.ts';
 import type { Combination, Contribution, DimensionModel } from './model.ts';
-import { mixedShareBetween } from './predict-feature.ts';
+import { shareWithin } from './within.ts';
 
 /** How one mating pair should go together; lengths in mm. */
 interface PairPrediction {
@@ -33,18 +32,18 @@ export function predictFit({ fits }: SpecOf<'assemble'>, sides: Sides, model: Di
   const limits = fits.map((pair) => clearances(pair, sides));
   const pairs = limits.map(({ least, most }, i) => {
     const of = gaps[i]!;
+    const conditions = model.conditions([of]);
+    const between = (lower: number, upper: number) => shareWithin([{ lower, upper }], conditions);
     return {
       clearance: model.mean(of),
       sd: model.sd(of),
-      fits: mixedShareBetween(least, most, of, model),
-      tight: mixedShareBetween(Number.NEGATIVE_INFINITY, least, of, model),
-      loose: mixedShareBetween(most, Number.POSITIVE_INFINITY, of, model),
+      fits: between(least, most),
+      tight: between(Number.NEGATIVE_INFINITY, least),
+      loose: between(most, Number.POSITIVE_INFINITY),
       from: model.contributions(of),
     };
   });
   const box = limits.map(({ least, most }) => ({ lower: least, upper: most }));
-  const all = model
-    .conditions(gaps)
-    .reduce((sum, { share, mean, covariance }) => sum + share * boxProbability(box, mean, covariance), 0);
+  const all = shareWithin(box, model.conditions(gaps));
   return { pairs, all };
 }

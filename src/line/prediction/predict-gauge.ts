@@ -1,10 +1,11 @@
 import type { FeatureSpec } from '../../scenario/parts.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import type { SpecOf } from '../../scenario/stations.ts';
-import { boxProbability, type Range } from '../../statistics/box-probability.ts';
+import type { Range } from '../../statistics/box-probability.ts';
 import { inspectionError } from '../../statistics/inspection-error.ts';
 import type { DimensionModel } from './model.ts';
 import { single } from './predict-feature.ts';
+import { shareWithin } from './within.ts';
 
 /** What a gauge should make of one feature, as shares of the parts that it gauges. */
 interface GaugingPrediction {
@@ -68,12 +69,13 @@ export function predictGauge(
   const judged = measures.filter(({ name }) => specs.get(name)!.limits);
   if (judged.length === 0) return { features, off: null };
   const box = judged.map(({ name, guard }) => drawnIn(specs.get(name)!.limits!, guard));
-  const within = model.conditions(judged.map(({ name }) => single(name))).reduce((sum, condition) => {
-    const mean = condition.mean.map((value, i) => value + judged[i]!.bias);
-    const covariance = condition.covariance.map((row, i) =>
+  const readings = model.conditions(judged.map(({ name }) => single(name))).map((condition) => ({
+    ...condition,
+    mean: condition.mean.map((value, i) => value + judged[i]!.bias),
+    covariance: condition.covariance.map((row, i) =>
       row.map((value, j) => (i === j ? value + judged[i]!.repeatability ** 2 : value)),
-    );
-    return sum + condition.share * boxProbability(box, mean, covariance);
-  }, 0);
+    ),
+  }));
+  const within = shareWithin(box, readings);
   return { features, off: Math.max(0, 1 - within) };
 }

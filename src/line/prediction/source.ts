@@ -20,4 +20,12 @@ export interface Case {
 export interface Cases {
   readonly name: string;
   readonly cases: readonly Case[];
+  /** Uncorrelated sources of the same variance, where it can be told what it comes from. Their law is not that of the cases. */
+  readonly from?: readonly Source[];
+}
+
+/** Dimensions for which no closed form is known here, and why. */
+export interface Open {
+  readonly why: string;
+  readonly of: ReadonlySet<string>;
 }
