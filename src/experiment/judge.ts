@@ -2,10 +2,11 @@ import type { Estimate } from '../statistics/estimate.ts';
 
 /** A predicted value beside the simulated one. */
 export interface Compared {
-  readonly predicted: number;
+  /** Null where there is no closed form. */
+  readonly predicted: number | null;
   /** Null where no run gave a value. */
   readonly simulated: Estimate | null;
-  /** Whether the prediction lies outside what the runs allow; null where they give no interval. */
+  /** Whether the prediction lies outside what the runs allow; null where they give no interval or nothing is predicted. */
   readonly differs: boolean | null;
 }
 
@@ -38,10 +39,15 @@ export class Judge {
     return this.open.length;
   }
 
+  /** How many of them differ; after `settle`. */
+  get differing(): number {
+    return this.open.filter(({ value }) => value.differs).length;
+  }
+
   /** A value to be judged; its verdict is there after `settle`. */
-  compare(predicted: number, interval: Interval): Compared {
+  compare(predicted: number | null, interval: Interval): Compared {
     const value = { predicted, simulated: interval(this.shown, 1), differs: null };
-    if (value.simulated) this.open.push({ value, predicted, interval });
+    if (value.simulated && predicted !== null) this.open.push({ value, predicted, interval });
     return value;
   }
 

@@ -2,12 +2,14 @@ import { buildLine } from '../line/build/build-line.ts';
 import type { Line } from '../line/line.ts';
 import { FeatureProbe } from '../line/probes/feature-probe.ts';
 import { FitProbe } from '../line/probes/fit-probe.ts';
+import { FormingProbe } from '../line/probes/forming-probe.ts';
 import { GaugeProbe } from '../line/probes/gauge-probe.ts';
 import { selfCheck } from '../line/self-check.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 
 /** What was seen between the end of the warm-up and the end of a run, by names of the scenario. */
 export interface Observed {
+  readonly forming: ReadonlyMap<string, FormingProbe>;
   readonly features: ReadonlyMap<string, FeatureProbe>;
   readonly fits: ReadonlyMap<string, FitProbe>;
   readonly gauges: ReadonlyMap<string, GaugeProbe>;
@@ -17,6 +19,12 @@ export interface Observed {
 
 /** Puts fresh probes in place of those that were there. */
 function look(line: Line, { stations }: Scenario): Observed {
+  const forming = new Map(
+    [...line.formingFlaws].map(([name, flaws]) => {
+      flaws.probe = new FormingProbe();
+      return [name, flaws.probe];
+    }),
+  );
   const features = new Map(
     [...line.features].map(([name, feature]) => {
       feature.made = new FeatureProbe(feature.spec);
@@ -48,7 +56,7 @@ function look(line: Line, { stations }: Scenario): Observed {
       return [[name, seen] as const];
     }),
   );
-  return { features, fits, gauges, readers };
+  return { forming, features, fits, gauges, readers };
 }
 
 /**

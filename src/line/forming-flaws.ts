@@ -2,6 +2,7 @@ import { meanWall } from '../standards/draw-ratio.ts';
 import type { Flaw } from './flaw.ts';
 import type { Machine } from './machine.ts';
 import type { Place } from './place.ts';
+import type { FormingProbe } from './probes/forming-probe.ts';
 import type { Tally } from './tally.ts';
 
 /** Kinds of flaws, each a count of `Tally`. */
@@ -34,8 +35,16 @@ interface Found {
   readonly outside: Outside;
 }
 
+/** The mean wall of the parts of a sheet, mm. */
+function wallLeft({ thinning, of, drawRatio }: Wall, deviations: Float64Array, thickness: number): number {
+  const lost = thinning === 0 ? 0 : thinning * Math.max(0, deviations[of]!);
+  return meanWall(thickness, drawRatio) * (1 - lost);
+}
+
 /** Finds what is wrong with the parts of a sheet, and sends them where such parts go. One flaw counts, the window's first. */
 export class FormingFlaws {
+  /** Looks at each sheet; null while nobody asks. */
+  probe: FormingProbe | null = null;
   private readonly window: Window | null;
   private readonly wall: Wall | null;
   private readonly next: Place;
@@ -52,7 +61,11 @@ export class FormingFlaws {
 
   /** A sheet is loaded, with these deviations of its settings; `thickness` in mm. */
   begin({ slot }: Machine, deviations: Float64Array, thickness: number): void {
-    this.found[slot] = this.flawOf(deviations, thickness);
+    const found = this.flawOf(deviations, thickness);
+    this.found[slot] = found;
+    const { wall } = this;
+    if (this.probe !== null)
+      this.probe.see(found?.kind ?? null, wall === null ? null : wallLeft(wall, deviations, thickness));
   }
 
   /** The cycle is over: counts the flawed parts, and marks or scraps them. */
@@ -74,8 +87,8 @@ export class FormingFlaws {
       if (deviation > window.highest) return { kind: 'webbed', outside: window.outside };
     }
     if (wall === null) return null;
-    const lost = wall.thinning === 0 ? 0 : wall.thinning * Math.max(0, deviations[wall.of]!);
-    const left = meanWall(thickness, wall.drawRatio) * (1 - lost);
-    return left < wall.least ? { kind: 'thin', outside: wall.outside } : null;
+    return wallLeft(wall, deviations, thickness) < wall.least
+      ? { kind: 'thin', outside: wall.outside }
+      : null;
   }
 }

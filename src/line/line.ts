@@ -7,6 +7,7 @@ import type { Demand } from './demand.ts';
 import { Exit } from './exit.ts';
 import type { Feature } from './features.ts';
 import type { Flaw } from './flaw.ts';
+import type { FormingFlaws } from './forming-flaws.ts';
 import type { Assemble } from './operations/assemble.ts';
 import type { Gauge } from './operations/gauge.ts';
 import type { Mark } from './operations/mark.ts';
@@ -46,6 +47,7 @@ export class Line {
   readonly settings = new Map<string, SettingOnLine>();
   readonly features = new Map<string, Feature>();
   /** Stations again, by what can be asked of them. */
+  readonly formingFlaws = new Map<string, FormingFlaws>();
   readonly gauges = new Map<string, Gauge>();
   /** What each gauge read of each feature that has limits. */
   readonly readings: { readonly gauge: string; readonly feature: Feature; readonly sums: ReadingSums }[] = [];

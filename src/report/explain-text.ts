@@ -1,123 +1,26 @@
-import type {
-  ExplainedAssembly,
-  ExplainedFeature,
-  ExplainedGauge,
-  ExplainedPair,
-  ExplainedReader,
-  Explanation,
-} from '../experiment/explanation.ts';
-import type { Compared } from '../experiment/judge.ts';
-import type { Contribution } from '../line/prediction/model.ts';
+import type { Explanation } from '../experiment/explanation.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { percentLevel } from './cells.ts';
-import { cut, padLeft, padRight, printable, wrap } from './columns.ts';
+import { printable, wrap } from './columns.ts';
 import { durationText } from './duration.ts';
-import { type ExplainedCells, explainedCells } from './explain-cells.ts';
-import { reasonsToDiffer } from './explain-reasons.ts';
-import { fixed, percent } from './format.ts';
+import { assemblyLines } from './explained/assemblies.ts';
+import { featureLines } from './explained/features.ts';
+import { formingLines } from './explained/forming.ts';
+import { gaugeLines } from './explained/gauges.ts';
+import { markLines, readerLines } from './explained/reading.ts';
+import { leftOut, reasonsToDiffer } from './explained/reasons.ts';
+import { heading } from './explained/rows.ts';
 import { counted } from './words.ts';
 
-/** Columns of the table at its full width; a narrower terminal goes without the interval. */
-const FULL = 80;
-const NUMBER = 11;
-const INTERVAL = 22;
-const MARK = 2;
-
-function line({ label, predicted, simulated, interval, mark }: ExplainedCells, width: number): string {
-  const numbers = padLeft(predicted, NUMBER) + padLeft(simulated, NUMBER);
-  const tail = (width >= FULL ? padLeft(interval, INTERVAL) : '') + (mark && ` ${mark}`);
-  const room = width - 2 * NUMBER - (width >= FULL ? INTERVAL : 0) - MARK;
-  return padRight(cut(printable(label), room - 1), room) + numbers + tail;
-}
-
-function heading(label: string, shown: number, width: number): string {
-  const interval = `${percentLevel(shown)} % interval`;
-  return line({ label, predicted: 'predicted', simulated: 'simulated', interval, mark: '' }, width);
-}
-
-const row = (label: string, compared: Compared, width: number, factor = 1): string =>
-  line(explainedCells(`    ${label}`, compared, factor), width);
-
-/** Text below a table's row, as far in as the rows. */
-const note = (text: string, width: number): string[] =>
-  wrap(printable(text), width - 4, '  ').map((it) => `    ${it}`);
-
-/** The name of a thing and what is known of it. */
-const title = (text: string, width: number): string[] =>
-  wrap(printable(text), width - 2, '  ').map((it) => `  ${it}`);
-
-/** mm, with no more digits than it has. */
-const size = (value: number): string => `${fixed(value, 6).replace(/\.?0+$/, '')} mm`;
-
-function fromText(from: readonly Contribution[]): string {
-  const sum = from.reduce((total, { variance }) => total + variance, 0);
-  if (sum === 0) return 'does not vary';
-  const shares = from.map(({ name, variance }) => `${name} ${percent(variance / sum)} %`);
-  return `variance from: ${shares.join(', ')}`;
-}
-
-const index = (value: number): string => (Number.isFinite(value) ? fixed(value, 2) : 'without bound');
-
-function featureLines(it: ExplainedFeature, width: number): string[] {
-  const { name, madeAt, aim, limits } = it.spec;
-  const within = limits ? `, limits ${size(limits.lower)} to ${size(limits.upper)}` : ', no limits';
-  return [
-    ...title(`${name}, made at ${madeAt}: aim ${size(aim)}${within}`, width),
-    row('mean, mm', it.mean, width),
-    row('standard deviation, mm', it.sd, width),
-    ...(it.outside ? [row('outside the limits, %', it.outside, width, 100)] : []),
-    ...(it.pp === null || it.ppk === null ? [] : note(`Pp ${index(it.pp)}, Ppk ${index(it.ppk)}`, width)),
-    ...note(fromText(it.from), width),
-  ];
-}
-
-function pairLines(it: ExplainedPair, width: number): string[] {
-  return [
-    ...title(`${it.shaft} in ${it.hole}: clearance ${size(it.least)} to ${size(it.most)}`, width),
-    row('clearance, mm', it.clearance, width),
-    row('standard deviation, mm', it.sd, width),
-    row('fits, %', it.fits, width, 100),
-    row('too tight, %', it.tight, width, 100),
-    row('too loose, %', it.loose, width, 100),
-    ...note(fromText(it.from), width),
-  ];
-}
-
-function assemblyLines({ station, pairs, all }: ExplainedAssembly, width: number): string[] {
-  return [
-    ...pairs.flatMap((pair) => pairLines(pair, width)),
-    ...title(`${station}, at the first attempt with a new mate`, width),
-    row(pairs.length > 1 ? 'all pairs fit, %' : 'fits, %', all, width, 100),
-  ];
-}
-
-function gaugeLines({ station, features, off }: ExplainedGauge, width: number): string[] {
-  return features
-    .flatMap(({ name, errorShare, off, badPassed, goodRejected }) => [
-      ...title(
-        `${name} at ${station}: gauge error ${percent(errorShare)} % of the spread of the readings`,
-        width,
-      ),
-      ...(off ? [row('read off limits, %', off, width, 100)] : []),
-      ...(badPassed ? [row('bad, but read as good, %', badPassed, width, 100)] : []),
-      ...(goodRejected ? [row('good, but read as bad, %', goodRejected, width, 100)] : []),
-    ])
-    .concat(
-      off && features.length > 1
-        ? [...title(`${station}, all it measures`, width), row('parts off limits, %', off, width, 100)]
-        : [],
-    );
-}
-
-const readerLines = ({ station, unread }: ExplainedReader, width: number): string[] => [
-  ...title(`in front of ${station}`, width),
-  row('not read, %', unread, width, 100),
-];
-
-function basis({ seeds }: Explanation, { run, stations }: Scenario): string {
+function basis({ seeds }: Explanation, scenario: Scenario): string {
+  const { run, stations } = scenario;
+  const drifts = stations.some((at) => at.does === 'form' && at.settings?.some(({ drift }) => drift));
+  const unknown = leftOut(scenario);
   const tried = stations.some((at) => at.does === 'assemble' && at.mateTries > 1);
   return (
-    'Predicted: from the scenario alone, as a linear model with normal and discrete sources of variation. ' +
+    'Predicted: from the scenario alone, by normal and discrete sources of variation. ' +
+    (drifts ? 'What drifts counts as spread over the run. ' : '') +
+    (unknown.length > 0 ? `Not predicted: ${unknown.join('; ')}. ` : '') +
     `Simulated: ${counted(seeds, 'run')} of ${durationText(run.length)} after ${durationText(run.warmUp)} of ` +
     'warm-up, without disturbances and under no policy; breakdowns, rework and whatever else belongs to the line stay.' +
     (tried ? ' Mates are tried once, so that each attempt has a new one.' : '')
@@ -126,21 +29,8 @@ function basis({ seeds }: Explanation, { run, stations }: Scenario): string {
 
 /** What the asterisks mean here; nothing where there are none. */
 function verdict(explanation: Explanation, scenario: Scenario): string[] {
-  const { seeds, deciding, comparisons } = explanation;
+  const { seeds, deciding, comparisons, differing } = explanation;
   if (seeds < 2) return ['One run gives no interval, so nothing is said about whether they agree.'];
-  const all = [
-    ...explanation.features.flatMap(({ mean, sd, outside }) => [mean, sd, outside]),
-    ...explanation.assemblies.flatMap(({ pairs, all }) => [
-      all,
-      ...pairs.flatMap(({ clearance, sd, fits, tight, loose }) => [clearance, sd, fits, tight, loose]),
-    ]),
-    ...explanation.gauges.flatMap(({ features, off }) => [
-      off,
-      ...features.flatMap((it) => [it.off, it.badPassed, it.goodRejected]),
-    ]),
-    ...explanation.readers.map(({ unread }) => unread),
-  ];
-  const differing = all.filter((it) => it?.differs).length;
   const level = `${percentLevel(deciding)} %`;
   if (differing === 0)
     return [`No prediction lies outside what the runs allow (${comparisons} values, at ${level} together).`];
@@ -156,26 +46,19 @@ function verdict(explanation: Explanation, scenario: Scenario): string[] {
 
 /** Predicted and simulated dimensions side by side. */
 export function explainText(explanation: Explanation, scenario: Scenario, width: number): string {
-  const { features, assemblies, gauges, readers, shown } = explanation;
-  const section = (name: string, lines: readonly string[]) =>
-    lines.length > 0 ? [heading(name, shown, width), ...lines, ''] : [];
+  const { forming, features, assemblies, gauges, marks, readers, shown } = explanation;
+  const section = <Of>(name: string, them: readonly Of[], lines: (it: Of, width: number) => string[]) =>
+    them.length > 0 ? [heading(name, shown, width), ...them.flatMap((it) => lines(it, width)), ''] : [];
+  const read = readers.length > 0 ? marks.flatMap((it) => markLines(it, width)) : [];
   const body = [
-    ...section(
-      'What each feature becomes',
-      features.flatMap((it) => featureLines(it, width)),
-    ),
-    ...section(
-      'What goes together',
-      assemblies.flatMap((it) => assemblyLines(it, width)),
-    ),
-    ...section(
-      'What the gauges make of it',
-      gauges.flatMap((it) => gaugeLines(it, width)),
-    ),
-    ...section(
-      'How marks are read',
-      readers.flatMap((it) => readerLines(it, width)),
-    ),
+    ...section('What forming makes of the sheet', forming, formingLines),
+    ...section('What each feature becomes', features, featureLines),
+    ...section('What goes together', assemblies, assemblyLines),
+    ...section('What the gauges make of it', gauges, gaugeLines),
+    ...section('How marks are read', readers, (it, to) => [
+      ...(it === readers[0] ? read : []),
+      ...readerLines(it, to),
+    ]),
   ];
   const said =
     body.length > 0

@@ -1,9 +1,9 @@
 import type { Severity } from './iso-2859.ts';
 
 /** Lots among which a second one that is not accepted brings tightened inspection. */
-const AMONG = 5;
+export const AMONG = 5;
 /** Lots accepted in a row that bring normal inspection back. */
-const IN_A_ROW = 5;
+export const IN_A_ROW = 5;
 
 /**
  * Which inspection is in force, by the switching rules of ISO 2859-1:1999, clause 9 (MIL-STD-105E, 4.7): it starts normal;

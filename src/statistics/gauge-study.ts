@@ -36,6 +36,9 @@ const SIGNIFICANT = 0.25;
 /** The square root of 2 cut off, as the AIAG manual has it. */
 const CATEGORIES = 1.41;
 
+/** Number of distinct categories of parts that a gauge tells apart, from the spread of the parts and its own. */
+export const categoriesOf = (part: number, gauge: number): number => Math.floor((CATEGORIES * part) / gauge);
+
 function studyOf(repeatability: number, reproducibility: number, part: number): GaugeStudy {
   const gauge = Math.hypot(repeatability, reproducibility);
   const total = Math.hypot(gauge, part);
@@ -46,7 +49,7 @@ function studyOf(repeatability: number, reproducibility: number, part: number): 
     part,
     total,
     gaugeShare: gauge / total,
-    categories: Math.floor((CATEGORIES * part) / gauge),
+    categories: categoriesOf(part, gauge),
   };
 }
 

@@ -23,5 +23,9 @@ export function shareBetween(lower: number, upper: number, mean: number, sd: num
   return a > 0 ? normalShare(-a) - normalShare(-b) : normalShare(b) - normalShare(a);
 }
 
+/** The share of a normal law below a value; one without spread that lies just there does not lie below it. */
+export const shareBelow = (limit: number, mean: number, sd: number): number =>
+  sd === 0 ? Number(mean < limit) : normalShare((limit - mean) / sd);
+
 /** The density of the standard normal law at `x`. */
 export const normalDensity = (x: number): number => normal.pdf(x, 0, 1);

@@ -58,7 +58,7 @@ describe('predicted and simulated', { timeout: 60_000 }, () => {
     expect(differing).toEqual([]);
     // The runs are sharp enough for that to mean something.
     const half = ({ simulated }: Compared) => (simulated!.upper! - simulated!.lower!) / 2;
-    expect(half(features[0]!.sd) / features[0]!.sd.predicted).toBeLessThan(0.02);
+    expect(half(features[0]!.sd) / features[0]!.sd.predicted!).toBeLessThan(0.02);
     expect(half(assemblies[0]!.all)).toBeLessThan(0.01);
     expect(half(gauges[0]!.off!)).toBeLessThan(0.01);
   });
@@ -79,9 +79,9 @@ describe('predicted and simulated', { timeout: 60_000 }, () => {
       10,
     );
     const { pairs, all } = assemblies[0]!;
-    const independent = pairs.reduce((product, { fits }) => product * fits.predicted, 1);
+    const independent = pairs.reduce((product, { fits }) => product * fits.predicted!, 1);
     expect(all.differs).toBe(false);
-    expect(all.predicted - independent).toBeGreaterThan(10 * (all.simulated!.upper! - all.simulated!.value));
+    expect(all.predicted! - independent).toBeGreaterThan(10 * (all.simulated!.upper! - all.simulated!.value));
   });
 
   it('differ where the gauge takes parts out, which no closed form here knows', () => {

@@ -9,7 +9,8 @@ it('gives every value unrounded with its unit in its key', () => {
     JSON.stringify(explainJson({ explanation, file: 'cell.yaml', title: 'cell', sha256: 'ab' })),
   );
   expect(Object.keys(document)).toEqual([
-    'format', 'scenario', 'seeds', 'level', 'deciding_level', 'comparisons', 'features', 'assemblies', 'gauges', 'readers',
+    'format', 'scenario', 'seeds', 'level', 'deciding_level', 'comparisons', 'differing', 'forming', 'features', 'assemblies',
+    'gauges', 'marks', 'readers',
   ]); // biome-ignore format: one line reads better
   expect(document).toMatchObject({ format: 'mendline explain 1', seeds: [1, 2], level: 0.95 });
   expect(document.features[0]).toMatchObject({

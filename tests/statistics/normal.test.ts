@@ -2,7 +2,13 @@ import jstat from 'jstat';
 import { cumulativeStdNormalProbability, probit } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import { normalQuantile } from '../../src/kernel/normal-quantile.ts';
-import { normalDensity, normalPoint, normalShare, shareBetween } from '../../src/statistics/normal.ts';
+import {
+  normalDensity,
+  normalPoint,
+  normalShare,
+  shareBelow,
+  shareBetween,
+} from '../../src/statistics/normal.ts';
 
 describe('the normal law', () => {
   // M. Abramowitz and I. Stegun, Handbook of Mathematical Functions, table 26.1.
@@ -14,6 +20,11 @@ describe('the normal law', () => {
     [2, 0.9772498681],
   ])('holds at or below %d the tabulated share', (z, share) => {
     expect(normalShare(z)).toBeCloseTo(share, 9);
+  });
+
+  it('a share below leaves out a law without spread at just that value', () => {
+    expect(shareBelow(5, 3, 2)).toBeCloseTo(0.8413447461, 9);
+    expect([4, 5, 6].map((mean) => shareBelow(5, mean, 0))).toEqual([1, 0, 0]);
   });
 
   it('ends at infinity', () => {

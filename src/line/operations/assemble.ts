@@ -140,7 +140,8 @@ export class Assemble implements Operation {
     const { parts, tally, next, forcing, pairs } = this.on;
     const { fit } = this;
     fit.judge(row, hand.mate);
-    if (parts.get(row, this.attempted) === 0) {
+    const first = parts.get(row, this.attempted) === 0;
+    if (first) {
       parts.set(row, this.attempted, 1);
       tally.firstAttempts++;
       if (fit.fits) tally.firstFits++;
@@ -151,13 +152,15 @@ export class Assemble implements Operation {
       this.use(hand);
       return next;
     }
-    if (forcing?.closes(fit)) return this.force(row, hand, forcing);
+    if (forcing?.closes(fit)) return this.force(row, hand, forcing, first ? this.probe : null);
     return this.reject(row, hand);
   }
 
-  private force(row: number, hand: Hand, forcing: Forcing): Place {
+  private force(row: number, hand: Hand, forcing: Forcing, probe: FitProbe | null): Place {
     const { tally, next, scrap } = this.on;
-    if (forcing.spoils(row)) {
+    const spoilt = forcing.spoils(row);
+    if (probe !== null) probe.pressed(spoilt);
+    if (spoilt) {
       tally.damaged++;
       this.throwAway(hand);
       return scrap;

@@ -104,6 +104,7 @@ export class GaugeLots extends Gauge {
     }
     if (accepted) tally.lotsAccepted++;
     else tally.lotsRejected++;
+    if (this.probe !== null) this.probe.judgedLot(accepted);
     this.switching.tell(accepted);
   }
 

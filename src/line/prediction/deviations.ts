@@ -17,7 +17,7 @@ export interface Deviation {
   readonly perSecond: number;
 }
 
-type Form = SpecOf<'form'> & { readonly name: string };
+export type Form = SpecOf<'form'> & { readonly name: string };
 
 /** The stations that form. */
 export const formingOf = ({ stations }: Scenario): Form[] =>

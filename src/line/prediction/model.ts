@@ -14,6 +14,12 @@ export interface Condition {
   readonly covariance: readonly (readonly number[])[];
 }
 
+/** By how much something moves the mean of a combination off its design, mm. */
+export interface Shift {
+  readonly name: string;
+  readonly shift: number;
+}
+
 /** Part of the variance of a combination, mm², by what it comes from. */
 export interface Contribution {
   readonly name: string;
@@ -85,7 +91,7 @@ export class DimensionModel {
   }
 
   /** What moves the mean off the centre as designed, mm, by name. */
-  shifts(of: Combination): { readonly name: string; readonly shift: number }[] {
+  shifts(of: Combination): Shift[] {
     return this.cases.flatMap(({ name, cases }) => {
       const shift = cases.reduce((sum, one) => sum + one.share * dot(of, one.shifts), 0);
       return shift !== 0 ? [{ name, shift }] : [];
@@ -135,7 +141,7 @@ export class DimensionModel {
       mean: centres.map((centre, i) => cases.reduce((sum, { shifts }) => sum + shifts[i]!, centre)),
       covariance: cases.some(({ spreads }) => spreads !== null)
         ? base.map((row, i) =>
-            row.map((value, j) => cases.reduce((sum, { spreads }) => sum + (spreads?.[i]![j] ?? 0), value)),
+            row.map((value, j) => cases.reduce((sum, { spreads }) => sum + (spreads?.[i]?.[j] ?? 0), value)),
           )
         : base,
     }));

@@ -1,16 +1,21 @@
 import type { FeatureSpec } from '../../scenario/parts.ts';
+import type { ReadingSpec } from '../../scenario/readings.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import type { SpecOf } from '../../scenario/stations.ts';
-import type { Range } from '../../statistics/box-probability.ts';
+import { categoriesOf } from '../../statistics/gauge-study.ts';
 import { inspectionError } from '../../statistics/inspection-error.ts';
+import { acceptedReadings } from './accepted.ts';
+import { gathered } from './gather.ts';
 import type { DimensionModel } from './model.ts';
 import { single } from './predict-feature.ts';
 import { shareWithin } from './within.ts';
 
 /** What a gauge should make of one feature, as shares of the parts that it gauges. */
 interface GaugingPrediction {
-  /** Standard deviation of the gauge's error as a share of that of the readings. */
+  /** Standard deviation of the gauge's error as a share of that of the readings: % GRR. */
   readonly errorShare: number;
+  /** Number of distinct categories; infinite without error. */
+  readonly categories: number;
   /** Null where the feature has no limits. */
   readonly off: number | null;
   /** Bad parts that pass this feature, and good ones that do not. */
@@ -18,64 +23,60 @@ interface GaugingPrediction {
   readonly goodRejected: number | null;
 }
 
-export interface GaugePrediction {
-  readonly features: readonly GaugingPrediction[];
-  /** Share of the parts with any reading off limits; null where nothing measured has limits. */
-  readonly off: number | null;
-}
+/** Of readings of one part, by whoever takes them. */
+const errorOf = ({ repeatability, reproducibility }: ReadingSpec): number =>
+  Math.hypot(repeatability, reproducibility);
 
-type Measure = SpecOf<'gauge'>['measures'][number];
-
-/** The limits for readings: a guard band draws those for parts in. */
-const drawnIn = ({ lower, upper }: Range, guard: number): Range => ({
-  lower: lower + guard,
-  upper: upper - guard,
-});
-
-function predictGauging(
-  { name, bias, repeatability, guard }: Measure,
-  { limits }: FeatureSpec,
+/** What becomes of one feature by itself. */
+export function predictGauging(
+  reading: ReadingSpec,
+  { name, limits }: FeatureSpec,
   model: DimensionModel,
 ): GaugingPrediction {
   const of = single(name);
   const sd = model.sd(of);
-  const errorShare = repeatability > 0 ? repeatability / Math.hypot(sd, repeatability) : 0;
-  if (!limits) return { errorShare, off: null, badPassed: null, goodRejected: null };
+  const error = errorOf(reading);
+  const known = {
+    errorShare: error > 0 ? error / Math.hypot(sd, error) : 0,
+    categories: error > 0 ? categoriesOf(sd, error) : Number.POSITIVE_INFINITY,
+  };
+  if (!limits) return { ...known, off: null, badPassed: null, goodRejected: null };
   const sum = { off: 0, badPassed: 0, goodRejected: 0 };
-  for (const { share, mean, covariance } of model.conditions([of])) {
+  for (const { share, mean, covariance } of gathered(model.conditions([of]))) {
     const found = inspectionError({
       limits,
-      accepted: drawnIn(limits, guard),
+      accepted: acceptedReadings(limits, reading),
       mean: mean[0]!,
       sd: Math.sqrt(covariance[0]![0]!),
-      bias,
-      error: repeatability,
+      bias: reading.bias,
+      error,
     });
     sum.off += share * (1 - found.accept);
     sum.badPassed += share * found.falseAccept;
     sum.goodRejected += share * found.falseReject;
   }
-  return { errorShare, ...sum };
+  return { ...known, ...sum };
 }
 
-/** Readings are true values plus bias plus a normal error of their own. */
-export function predictGauge(
+/**
+ * Share of the parts with any reading off limits; null where nothing measured has limits. Readings are true values plus
+ * bias plus normal errors, those of the appraisers among them: over many appraisers, for each has his own in a run.
+ */
+export function predictOff(
   { measures }: SpecOf<'gauge'>,
   scenario: Scenario,
   model: DimensionModel,
-): GaugePrediction {
+): number | null {
   const specs = new Map(scenario.parts.flatMap((part) => part.features).map((spec) => [spec.name, spec]));
-  const features = measures.map((measure) => predictGauging(measure, specs.get(measure.name)!, model));
   const judged = measures.filter(({ name }) => specs.get(name)!.limits);
-  if (judged.length === 0) return { features, off: null };
-  const box = judged.map(({ name, guard }) => drawnIn(specs.get(name)!.limits!, guard));
+  if (judged.length === 0) return null;
+  const box = judged.map((reading) => acceptedReadings(specs.get(reading.name)!.limits!, reading));
   const readings = model.conditions(judged.map(({ name }) => single(name))).map((condition) => ({
     ...condition,
     mean: condition.mean.map((value, i) => value + judged[i]!.bias),
     covariance: condition.covariance.map((row, i) =>
-      row.map((value, j) => (i === j ? value + judged[i]!.repeatability ** 2 : value)),
+      row.map((value, j) => (i === j ? value + errorOf(judged[i]!) ** 2 : value)),
     ),
   }));
-  const within = shareWithin(box, readings);
-  return { features, off: Math.max(0, 1 - within) };
+  return Math.max(0, 1 - shareWithin(box, readings));
 }

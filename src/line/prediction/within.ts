@@ -1,5 +1,5 @@
 import { boxProbability, type Range } from '../../statistics/box-probability.ts';
-import { shareBetween } from '../../statistics/normal.ts';
+import { shareBelow, shareBetween } from '../../statistics/normal.ts';
 import type { Condition } from './model.ts';
 
 /** Points of the lattice over all conditions together, and the fewest and the most for each. */
@@ -16,3 +16,18 @@ export function shareWithin(box: readonly Range[], conditions: readonly Conditio
       : boxProbability(box, mean, covariance, points, k * points);
   return conditions.reduce((sum, condition, k) => sum + condition.share * within(condition, k), 0);
 }
+
+/** The share of one variable below a limit and above one, over all conditions. */
+export const shareUnder = (limit: number, conditions: readonly Condition[]): number =>
+  conditions.reduce(
+    (sum, { share, mean, covariance }) =>
+      sum + share * shareBelow(limit, mean[0]!, Math.sqrt(covariance[0]![0]!)),
+    0,
+  );
+
+export const shareOver = (limit: number, conditions: readonly Condition[]): number =>
+  conditions.reduce(
+    (sum, { share, mean, covariance }) =>
+      sum + share * shareBelow(-limit, -mean[0]!, Math.sqrt(covariance[0]![0]!)),
+    0,
+  );

@@ -13,6 +13,9 @@ export class GaugeProbe {
   gauged = 0;
   /** Parts with any reading off limits. */
   off = 0;
+  /** Lots judged by an acceptance plan, and those accepted. */
+  lots = 0;
+  lotsAccepted = 0;
   readonly features = new Map<string, Judged>();
 
   see({ name, limits }: FeatureSpec, truth: number, off: boolean): void {
@@ -32,5 +35,10 @@ export class GaugeProbe {
   judged(off: boolean): void {
     this.gauged++;
     if (off) this.off++;
+  }
+
+  judgedLot(accepted: boolean): void {
+    this.lots++;
+    if (accepted) this.lotsAccepted++;
   }
 }

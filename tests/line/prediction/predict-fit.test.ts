@@ -1,13 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { DimensionModel } from '../../../src/line/prediction/model.ts';
-import { predictFit } from '../../../src/line/prediction/predict-fit.ts';
+import { predictFit, predictForcing, predictPair } from '../../../src/line/prediction/predict-fit.ts';
 import type { SpecOf } from '../../../src/scenario/stations.ts';
 import { cell } from './cell.ts';
 
 function fitOf(given: Parameters<typeof cell>[0]) {
   const scenario = cell(given);
   const at = scenario.stations.find(({ does }) => does === 'assemble') as SpecOf<'assemble'>;
-  return predictFit(at, scenario, new DimensionModel(scenario));
+  const model = new DimensionModel(scenario);
+  return {
+    pairs: at.fits.map((pair) => predictPair(pair, scenario, model)),
+    all: predictFit(at, scenario, model),
+    forcing: predictForcing(at, scenario, model),
+  };
 }
 
 /** So many pegs of one plate meet one hole; mean clearance and standard deviations in mm. */
@@ -66,6 +71,10 @@ describe('how parts should go together', () => {
     expect(all).toBe(0.5);
   });
 
+  it('a clearance just at its limit fits, and is not too tight', () => {
+    expect(fitOf({}).pairs[0]).toMatchObject({ clearance: 0, sd: 0, fits: 1, tight: 0, loose: 0 });
+  });
+
   it('says what a clearance varies by, of the part and of the mate', () => {
     const { pairs } = fitOf({
       frame: 'groove: { nominal: 10 mm, own-sd: 0.2 mm, lot-sd: 0.1 mm }',
@@ -78,4 +87,35 @@ describe('how parts should go together', () => {
       ['frame lot', 0.01],
     ]);
   });
+
+  // A clearance N(0.1, 0.1) within 0 to 0.3: lacks up to 0.1 mm, which 40 N close at 400 N/mm, between 1 and 2 standard
+  // deviations below the mean; F(-1) - F(-2) = 0.1359051, F(-2) = 0.0227501 (any table of the normal law).
+  it('presses together what lacks no more than its force closes', () => {
+    const { forcing, all } = fitOf({
+      frame: 'groove: { nominal: 10.1 mm, own-sd: 0.1 mm }',
+      fits: '- { hole: frame.groove, shaft: rim, least: 0 mm, most: 0.3 mm }',
+      forcing: '{ stiffness: 400 N/mm, limit: 40 N, damages: 20 % }',
+    });
+    expect(all).toBeCloseTo(0.8185946, 6);
+    expect(forcing!.forced).toBeCloseTo(0.8 * 0.1359051, 6);
+    expect(forcing!.damaged).toBeCloseTo(0.2 * 0.1359051, 6);
+    expect(forcing!.tight).toBeCloseTo(0.0227501, 6);
+  });
+
+  // Two independent pairs like that: both at most so far off, less both fit; and neither loose, less those.
+  it('presses by the tightest pair, and nothing that is loose anywhere', () => {
+    const { forcing } = fitOf({
+      frame: 'groove: { nominal: 10.1 mm, own-sd: 0.1 mm }\n      slot: { nominal: 5.1 mm, own-sd: 0.1 mm }',
+      others: '      tab: { nominal: 5 mm, made-at: trimming }',
+      fits: `- { hole: frame.groove, shaft: rim, least: 0 mm, most: 0.3 mm }
+      - { hole: frame.slot, shaft: tab, least: 0 mm, most: 0.3 mm }`,
+      forcing: '{ stiffness: 400 N/mm, limit: 40 N }',
+    });
+    const [fits, closed, notLoose] = [0.8185946, 0.8185946 + 0.1359051, 0.9772499];
+    expect(forcing!.forced).toBeCloseTo(closed ** 2 - fits ** 2, 5);
+    expect(forcing!.damaged).toBe(0);
+    expect(forcing!.tight).toBeCloseTo(notLoose ** 2 - closed ** 2, 5);
+  });
+
+  it('without a press there is none', () => expect(fitOf({}).forcing).toBeNull());
 });

@@ -1,13 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { DimensionModel } from '../../../src/line/prediction/model.ts';
-import { predictGauge } from '../../../src/line/prediction/predict-gauge.ts';
+import { predictGauging, predictOff } from '../../../src/line/prediction/predict-gauge.ts';
 import type { SpecOf } from '../../../src/scenario/stations.ts';
 import { cell } from './cell.ts';
 
 function gaugeOf(given: Parameters<typeof cell>[0]) {
   const scenario = cell(given);
   const at = scenario.stations.find(({ does }) => does === 'gauge') as SpecOf<'gauge'>;
-  return predictGauge(at, scenario, new DimensionModel(scenario));
+  const model = new DimensionModel(scenario);
+  const specs = scenario.parts[0]!.features;
+  return {
+    features: at.measures.map((reading) =>
+      predictGauging(reading, specs.find(({ name }) => name === reading.name)!, model),
+    ),
+    off: predictOff(at, scenario, model),
+  };
 }
 
 describe('what a gauge should make of parts', () => {
@@ -50,8 +57,31 @@ describe('what a gauge should make of parts', () => {
   it('judges nothing without limits', () => {
     const { features, off } = gaugeOf({ rim: 'own-sd: 3 mm', measures: 'rim: { repeatability: 4 mm }' });
     expect(features).toEqual([
-      { errorShare: expect.closeTo(0.8, 12), off: null, badPassed: null, goodRejected: null },
+      { errorShare: expect.closeTo(0.8, 12), categories: 1, off: null, badPassed: null, goodRejected: null },
     ]);
     expect(off).toBeNull();
+  });
+
+  // 0.6 and 0.8 make 1; of parts with sd 2 that is 1 / sqrt(5), and 1.41 x 2 / 1 categories (AIAG, Measurement Systems Analysis).
+  it('adds repeatability and reproducibility, and counts distinct categories', () => {
+    const { features } = gaugeOf({
+      rim: 'tolerance: 3 mm, own-sd: 2 mm',
+      measures: 'rim: { repeatability: 0.6 mm, reproducibility: 0.8 mm }',
+    });
+    expect(features[0]!.errorShare).toBeCloseTo(1 / Math.sqrt(5), 12);
+    expect(features[0]!.categories).toBe(2);
+    expect(features[0]!.off).toBeCloseTo(0.1797125, 6);
+  });
+
+  // Steps of 1 mm about 10: within 8.4 and 11.6 mm lie 9 to 11, which is read from 8.5 to 11.5: 1.5 standard deviations either way.
+  it('rounds readings', () => {
+    const { features, off } = gaugeOf({
+      rim: 'tolerance: 1.6 mm, own-sd: 1 mm',
+      measures: 'rim: { repeatability: 0 mm, resolution: 1 mm }',
+    });
+    expect(features[0]!.off).toBeCloseTo(0.1336144, 6);
+    expect(off).toBeCloseTo(0.1336144, 6);
+    expect(features[0]!.badPassed).toBeCloseTo(0, 9);
+    expect(features[0]!.goodRejected).toBeCloseTo(0.1336144 - 0.1095986, 6);
   });
 });

@@ -53,7 +53,9 @@ function flawsOf(spec: Spec, { line, next }: Plan): FormingFlaws | null {
         outside: outside(spec.wall.outside),
       }
     : null;
-  return new FormingFlaws(window, wall, next.get(spec.name)!, line.tally);
+  const flaws = new FormingFlaws(window, wall, next.get(spec.name)!, line.tally);
+  line.formingFlaws.set(spec.name, flaws);
+  return flaws;
 }
 
 export function form(spec: Spec, plan: Plan): Form {

@@ -58,15 +58,40 @@ function casesOf(
 
 const nameOf = (group: readonly Deviation[]): string => group.map(({ name }) => name).join(' and ');
 
-/** Where something drifts that features follow in a curve: gains move with time, and what comes from what cannot be told apart. */
+/** What the middles of the times make of features: as many sources as times, which have their variance together. */
+function overTimes(name: string, middles: readonly ReadonlyMap<string, number>[]): Source[] {
+  const mean = new Map<string, number>();
+  for (const middle of middles) addTo(mean, middle, 1 / middles.length);
+  return middles.map((middle) => {
+    const of = new Map<string, number>();
+    addTo(of, middle, 1 / Math.sqrt(middles.length));
+    addTo(of, mean, -1 / Math.sqrt(middles.length));
+    return { name, of };
+  });
+}
+
+/** Where something drifts that features follow in a curve, their gains move with time: all is looked at time by time. */
 function drifting(curved: readonly Deviation[], response: Response, times: readonly number[]): Cases {
-  const cases = times.flatMap((time) =>
-    casesOf(curved, response, response.deviations, time).map((it) => ({
-      ...it,
-      share: it.share / times.length,
-    })),
+  const each = times.map((time) => casesOf(curved, response, response.deviations, time));
+  const at = (time: number) => curved.map((it) => ({ ...it, offset: it.offset + it.perSecond * time }));
+  const weight = 1 / Math.sqrt(times.length);
+  const within = times.flatMap((time) =>
+    sourcesOf(at(time), response).map(({ name, of }) => {
+      const weighted = new Map<string, number>();
+      addTo(weighted, of, weight);
+      return { name, of: weighted };
+    }),
   );
-  return { name: `${nameOf(curved)}, with the ${driftName(response.deviations)}`, cases };
+  const middles = each.map((cases) => {
+    const middle = new Map<string, number>();
+    for (const { share, shifts } of cases) addTo(middle, shifts, share);
+    return middle;
+  });
+  return {
+    name: `${nameOf(curved)}, with the ${driftName(response.deviations)}`,
+    cases: each.flat().map((it) => ({ ...it, share: it.share / times.length })),
+    from: [...within, ...overTimes(driftName(response.deviations), middles)],
+  };
 }
 
 /** What the deviations that features follow in a curve, or as a product, make of them. */

@@ -78,14 +78,37 @@ describe('what features follow in a curve', () => {
     );
   });
 
-  // 0.01 (0.001 t)^2 over an hour: mean of t^2 is 3600^2 / 3.
-  it('takes what drifts at the same time with it', () => {
-    const model = modelOf({
+  // Uniform from 0 to b = 3.6 over the hour: c d^2 has the mean c (b^2 / 3 + s^2); at each time the slope is 2 c d, of
+  // mean square 4 c^2 b^2 / 3; the middles c d^2 have the variance c^2 b^4 (1/5 - 1/9), by nine times a bit less.
+  it('takes what drifts at the same time with it, and tells apart what comes from what', () => {
+    const given = {
       run: 'run: { warm-up: 0 s, length: 1 h, seeds: 1 }',
-      settings: '{ heater: { target: 150 °C, drift: 3.6 °C/h } }',
+      settings: '{ heater: { target: 150 °C, cycle-sd: 2 °C, drift: 3.6 °C/h } }',
       rim: 'curvatures: { heater: 0.01 mm/°C² }',
+    };
+    expect(modelOf(given).mean(rim)).toBeCloseTo(10 + 0.01 * (3.6 ** 2 / 3 + 4), 6);
+    expect(byName(given)).toEqual({
+      'heater by cycle': expect.closeTo(((4 * 0.01 ** 2 * 3.6 ** 2) / 3) * 4, 12),
+      'heater squared': expect.closeTo(2 * 0.01 ** 2 * 16, 12),
+      'drift of heater': expect.closeTo(0.01 ** 2 * 3.6 ** 4 * (1 / 5 - 1 / 9), 4),
     });
-    expect(model.mean(rim)).toBeCloseTo(10 + (0.01 * 3.6 ** 2) / 3, 6);
-    expect(model.contributions(rim).map(({ name }) => name)).toEqual(['heater, with the drift of heater']);
+    const model = modelOf(given);
+    const middle = model.mean(rim);
+    const variance = model
+      .conditions([rim])
+      .reduce((sum, { share, mean }) => sum + share * (mean[0]! - middle) ** 2, 0);
+    expect(variance).toBeCloseTo(modelOf(given).sd(rim) ** 2, 6);
   });
+
+  it('and the line makes such parts, too', () =>
+    expectPredicted(
+      cell({
+        run: 'run: { warm-up: 30 min, length: 4 h, seeds: 1 }',
+        settings:
+          '{ heater: { target: 150 °C, cycle-sd: 1 °C, drift: 0.5 °C/h }, press: { target: 80 kPa, cycle-sd: 2 kPa, drift: -1 kPa/h } }',
+        rim: 'tolerance: 0.5 mm, own-sd: 0.05 mm, gains: { heater: 0.1 mm/°C, press: 0.02 mm/kPa }, curvatures: { heater: 0.03 mm/°C² }',
+      }),
+      ['rim'],
+      20,
+    ));
 });

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import type { Compared } from '../../src/experiment/judge.ts';
-import { explainedCells } from '../../src/report/explain-cells.ts';
+import type { Compared } from '../../../src/experiment/judge.ts';
+import { explainedCells } from '../../../src/report/explained/cells.ts';
 
 const of = (
   predicted: number,

@@ -1,5 +1,5 @@
-import type { Compared } from '../experiment/judge.ts';
-import { decimalsFor, fixed } from './format.ts';
+import type { Compared } from '../../experiment/judge.ts';
+import { decimalsFor, fixed } from '../format.ts';
 
 /** One predicted value beside the simulated one, every cell as it is written. */
 export interface ExplainedCells {
@@ -22,7 +22,7 @@ function decimalsOf(factor: number, { predicted, simulated }: Compared): number 
     simulated?.lower == null || simulated.upper === null
       ? 0
       : (factor * (simulated.upper - simulated.lower)) / 2;
-  const size = Math.abs(factor * predicted);
+  const size = Math.abs(factor * (predicted ?? 0));
   const wanted = [half, size < 1 ? size : 0].filter((value) => value > 1e-9).map(decimalsFor);
   if (half <= 1e-9) wanted.push(UNSURE_DECIMALS);
   return Math.min(MOST_DECIMALS, Math.max(0, ...wanted));
@@ -35,7 +35,7 @@ export function explainedCells(label: string, compared: Compared, factor = 1): E
   const text = (value: number) => fixed(value * factor, decimals);
   return {
     label,
-    predicted: text(predicted),
+    predicted: predicted === null ? 'unknown' : text(predicted),
     simulated: simulated ? text(simulated.value) : 'none',
     interval:
       simulated?.lower == null || simulated.upper === null

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { reasonsToDiffer } from '../../src/report/explain-reasons.ts';
-import { cell } from '../line/prediction/cell.ts';
+import { reasonsToDiffer } from '../../../src/report/explained/reasons.ts';
+import { cell } from '../../line/prediction/cell.ts';
 
 it('tells what takes parts out or alters them, and nothing where nothing does', () => {
   expect(reasonsToDiffer(cell())).toEqual([]);
