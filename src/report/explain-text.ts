@@ -53,7 +53,7 @@ export function explainText(explanation: Explanation, scenario: Scenario, width:
   const body = [
     ...section('What forming makes of the sheet', forming, formingLines),
     ...section('What each feature becomes', features, featureLines),
-    ...section('What goes together', assemblies, assemblyLines),
+    ...section('What fits at the first attempt', assemblies, assemblyLines),
     ...section('What the gauges make of it', gauges, gaugeLines),
     ...section('How marks are read', readers, (it, to) => [
       ...(it === readers[0] ? read : []),

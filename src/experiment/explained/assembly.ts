@@ -28,7 +28,7 @@ export interface ExplainedPair {
 }
 
 /** What the press makes of parts that do not fit, as shares of first attempts. */
-export interface ExplainedForcing {
+interface ExplainedForcing {
   readonly forced: Compared;
   readonly damaged: Compared;
   readonly tight: Compared;

@@ -39,9 +39,9 @@ export function assemblyLines(
       : []),
     ...(openBy === null ? [] : note(`no closed form: ${openBy}`, width)),
   ];
+  const more = pairs.length > 1 || forcing || openBy !== null;
   return [
     ...pairs.flatMap((pair) => pairLines(pair, width)),
-    ...title(`${station}, at the first attempt with a new mate`, width),
-    ...together,
+    ...(more ? [...title(`${station}, all together`, width), ...together] : []),
   ];
 }

@@ -17,6 +17,7 @@ export function cell({
   trimming = '',
   perSheet = 1,
   measures = 'rim: { repeatability: 0 mm }',
+  gaugeBuffer = 9,
   every = 1,
   inspection = '',
   fits = '- { hole: frame.groove, shaft: rim, least: 0 mm, most: 1 mm }',
@@ -61,7 +62,7 @@ stations:
   marking: { does: mark, buffer: 9, cycle: 1 s, takes-hold: ${takesHold}, to: gauging${marking && `, ${marking}`} }
   gauging:
     does: gauge
-    buffer: 9
+    buffer: ${gaugeBuffer}
     cycle: 1 s
     ${inspection || `every: ${every}`}
     measures:
