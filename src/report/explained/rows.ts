@@ -49,9 +49,14 @@ export const title = (text: string, width: number): string[] =>
 /** mm, with no more digits than it has. */
 export const size = (value: number): string => `${fixed(value, 6).replace(/\.?0+$/, '')} mm`;
 
+/** Sources of less than this share are only counted. */
+const LEAST_TOLD = 0.001;
+
 export function fromText(from: readonly Contribution[]): string {
   const sum = from.reduce((total, { variance }) => total + variance, 0);
   if (sum === 0) return 'does not vary';
-  const shares = from.map(({ name, variance }) => `${name} ${percent(variance / sum)} %`);
-  return `variance from: ${shares.join(', ')}`;
+  const told = from.filter(({ variance }) => variance / sum >= LEAST_TOLD);
+  const shares = told.map(({ name, variance }) => `${name} ${percent(variance / sum)} %`);
+  const rest = from.length - told.length;
+  return `variance from: ${shares.join(', ')}${rest > 0 ? ` and, below 0.1 %, ${rest} more` : ''}`;
 }
