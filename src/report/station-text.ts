@@ -3,6 +3,7 @@ import type { StationSpec } from '../scenario/stations.ts';
 import type { TaskSpec } from '../scenario/tasks.ts';
 import { durationText } from './duration.ts';
 import { percent } from './format.ts';
+import { formedToleranceTexts } from './formed-tolerance-text.ts';
 import { formingTexts } from './forming-text.ts';
 import { gaugeTexts } from './gauge-text.ts';
 import { lawText } from './law-text.ts';
@@ -86,6 +87,7 @@ export function stationTexts(scenario: Scenario): string[] {
       WHILE_DOWN[spec.whileDown],
       shiftEndText(spec),
       ...formingTexts(spec, scenario),
+      ...formedToleranceTexts(spec.name, scenario),
     ].filter((text) => text !== undefined);
     return told.length > 0 ? [`"${spec.name}": ${told.join('; ')}`] : [];
   });
