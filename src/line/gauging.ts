@@ -6,13 +6,14 @@ import type { ReadingSpec } from '../scenario/readings.ts';
 import { ReadingSums } from '../statistics/reading-sums.ts';
 import type { Feature } from './features.ts';
 import type { PartTable } from './part-table.ts';
+import { readingBias } from './reading-bias.ts';
 
 /** A reading that is a multiple of the resolution may miss a limit by the rounding of binary numbers alone. */
 const OF_A_STEP = 1e-6;
 
 /**
- * How one feature is read: its true value, plus a bias and the offset of the appraiser, plus the repeatability times a
- * deviate, rounded to the resolution; and what is off limits, by the limits drawn in by the guard.
+ * How one feature is read: its true value, plus a bias (that of its warmth included) and the offset of the appraiser,
+ * plus the repeatability times a deviate, rounded to the resolution; and what is off limits, by the limits drawn in by the guard.
  */
 export class Gauging {
   readonly feature: Feature;
@@ -37,7 +38,8 @@ export class Gauging {
     parts: PartTable,
     streams: Streams,
   ) {
-    const { bias, repeatability, reproducibility, resolution, guard, name } = spec;
+    const { repeatability, reproducibility, resolution, guard, name } = spec;
+    const bias = readingBias(spec, feature.spec);
     this.feature = feature;
     this.sums = feature.spec.limits === null ? null : new ReadingSums();
     this.parts = parts;

@@ -1,7 +1,10 @@
+import { readWarm } from '../line/reading-bias.ts';
 import type { Inspection } from '../scenario/inspection.ts';
 import type { ReadingSpec } from '../scenario/readings.ts';
+import type { Scenario } from '../scenario/scenario.ts';
 import type { SpecOf } from '../scenario/stations.ts';
 import { samplingPlan } from '../standards/iso-2859.ts';
+import { REFERENCE_TEMPERATURE } from '../standards/thermal-expansion.ts';
 import { acceptanceProbability, shareAccepted } from '../statistics/operating-characteristic.ts';
 import { durationText } from './duration.ts';
 import { percent } from './format.ts';
@@ -52,7 +55,17 @@ function inspectionText(inspection: Inspection): string | undefined {
 const categoriesText = (categories: number): string =>
   Number.isFinite(categories) ? `${categories} distinct categories` : 'which tells all its parts apart';
 
-function readingText(spec: ReadingSpec): string[] {
+function warmText(spec: ReadingSpec, { parts }: Scenario): string[] {
+  const { name, warmBy = 0 } = spec;
+  if (warmBy === 0) return [];
+  const grown = readWarm(spec, parts.flatMap(({ features }) => features).find((it) => it.name === name)!);
+  const degrees = `${Number(Math.abs(warmBy).toPrecision(DIGITS))} °C ${warmBy > 0 ? 'warmer' : 'colder'}`;
+  return [
+    `${millimetres(Math.abs(grown))} ${grown < 0 ? 'smaller' : 'larger'} for being ${degrees} than ${REFERENCE_TEMPERATURE} °C`,
+  ];
+}
+
+function readingText(spec: ReadingSpec, scenario: Scenario): string[] {
   const { name, study, repeatability, reproducibility, resolution, guard, takes } = spec;
   const told = [
     ...(study
@@ -63,6 +76,7 @@ function readingText(spec: ReadingSpec): string[] {
       : reproducibility > 0
         ? [`repeats to ${millimetres(repeatability)} and reproduces to ${millimetres(reproducibility)}`]
         : []),
+    ...warmText(spec, scenario),
     ...(resolution > 0 ? [`in steps of ${millimetres(resolution)}`] : []),
     ...(guard > 0 ? [`judged ${millimetres(guard)} within its limits`] : []),
     ...(takes > 0 ? [`takes ${durationText(takes)}`] : []),
@@ -71,11 +85,11 @@ function readingText(spec: ReadingSpec): string[] {
 }
 
 /** What a gauge does besides reading one part in so many, exactly but for its repeatability. */
-export function gaugeTexts(spec: SpecOf<'gauge'>): string[] {
+export function gaugeTexts(spec: SpecOf<'gauge'>, scenario: Scenario): string[] {
   const inspection = inspectionText(spec.inspection);
   return [
     ...(inspection === undefined ? [] : [inspection]),
-    ...spec.measures.flatMap(readingText),
+    ...spec.measures.flatMap((reading) => readingText(reading, scenario)),
     ...(spec.appraisers > 1 ? [`read by ${spec.appraisers} appraisers`] : []),
   ];
 }

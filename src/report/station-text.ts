@@ -78,7 +78,7 @@ export function stationTexts(scenario: Scenario): string[] {
   return scenario.stations.flatMap((spec) => {
     const told = [
       spec.speed < 1 ? `works at ${percent(spec.speed)} % of its speed` : undefined,
-      ...(spec.does === 'gauge' ? gaugeTexts(spec) : []),
+      ...(spec.does === 'gauge' ? gaugeTexts(spec, scenario) : []),
       handlingText(spec),
       ...spec.setUps.map((task) => taskText('set-up', task)),
       ...spec.maintenance.map((task) => taskText('maintenance', task)),

@@ -66,15 +66,20 @@ function sinceMidnight(given: string): string | undefined {
   return hours && `${Number((Number(hours) + Number(minutes) / 60).toFixed(4))} h`;
 }
 
-function quantity(dimension: Dimension, bound: Bound) {
-  const expected = `expected ${nameOf(dimension)} with its unit (${unitsOf(dimension).join(', ')}), such as ${exampleOf(dimension)}`;
+/** Messages call it as its dimension is called, with its example, where no others are given. */
+function quantity(
+  dimension: Dimension,
+  bound: Bound,
+  { called, example } = { called: nameOf(dimension), example: exampleOf(dimension) },
+) {
+  const expected = `expected ${called} with its unit (${unitsOf(dimension).join(', ')}), such as ${example}`;
   return z
     .union([z.string(), z.number()], { error: expected })
     .meta({
       type: 'string',
       anyOf: undefined,
       pattern: quantityPattern(dimension),
-      description: `${nameOf(dimension)}, such as ${exampleOf(dimension)}${bound.words && `; ${bound.words}`}`,
+      description: `${called}, such as ${example}${bound.words && `; ${bound.words}`}`,
     })
     .transform((given, context) => {
       const read = readQuantity(String(given));
@@ -82,7 +87,7 @@ function quantity(dimension: Dimension, bound: Bound) {
       const clock = dimension === 'time' ? sinceMidnight(String(given)) : undefined;
       const why =
         read?.dimension === dimension
-          ? `${given} is not allowed: ${nameOf(dimension)} here is ${bound.words}`
+          ? `${given} is not allowed: ${called} here is ${bound.words}`
           : typeof given === 'number'
             ? `${given} has no unit; ${expected}`
             : clock
@@ -102,6 +107,10 @@ export const share = quantity('share', upToWhole);
 export const positiveShare = quantity('share', someShare);
 export const anyShare = quantity('share', notNegative);
 export const rate = quantity('rate', positive);
+export const temperatureDifference = quantity('temperature', anyValue, {
+  called: 'a difference of temperature',
+  example: '5 °C',
+});
 export const positiveForce = quantity('force', positive);
 
 /** What is said of a temperature that stands in kelvins where its zero counts; undefined for anything else. */

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { mouldFor } from '../standards/shrinkage.ts';
 import { partCorrelations } from './correlations.ts';
+import { expansion } from './expansion.ts';
 import { entry, length, lengthPerTwo, name, named, positiveLength, ratio, share, spread } from './fields.ts';
 import { sized, sizeOf } from './sizes.ts';
 import { wear } from './wear.ts';
@@ -38,6 +39,9 @@ const feature = entry({
     .describe('offset of each cavity'),
   'lot-sd': spread.default(0).describe('standard deviation of what parts from one sheet delivery share'),
   'sheet-sd': spread.default(0).describe('standard deviation of what parts from one sheet share'),
+  expands: expansion
+    .optional()
+    .describe('how much it grows per length and °C; for gauges that read it "warm-by" so many °C'),
   wear: wear
     .optional()
     .describe('of a trimmed feature: how it changes as the tool of the trimming station wears'),

@@ -1,10 +1,16 @@
 import type { z } from 'zod';
-import { duration, entry, length, spread } from './fields.ts';
+import { REFERENCE_TEMPERATURE } from '../standards/thermal-expansion.ts';
+import { duration, entry, length, spread, temperatureDifference } from './fields.ts';
 import { gaugeStudy } from './gauge-study.ts';
 
 /** How a gauge reads one feature. */
 export const reading = entry({
   bias: length.default(0).describe('what every reading is off by'),
+  'warm-by': temperatureDifference
+    .optional()
+    .describe(
+      `how much warmer than ${REFERENCE_TEMPERATURE} °C (ISO 1) the part is when it is read, by a gauge that does not correct for it; the feature "expands"`,
+    ),
   repeatability: spread
     .optional()
     .describe('standard deviation from reading to reading of one part by one appraiser'),

@@ -34,3 +34,16 @@ it('says what a reading is like', () => {
     '"gauging": reading of "rim": repeats to 0.02 mm and reproduces to 0.01 mm, in steps of 0.01 mm, judged 0.02 mm within its limits, takes 1.5 s; read by 3 appraisers',
   ]);
 });
+
+// T11: 100 mm x 0.07 mm/m/°C x 5 °C.
+it.each([
+  ['5 °C', '0.035 mm larger for being 5 °C warmer than 20 °C'],
+  ['-5 °C', '0.035 mm smaller for being 5 °C colder than 20 °C'],
+])('says what a reading warm by %s is off by', (warm, expected) => {
+  expect(
+    told('every: 1', {
+      rim: 'expands: 0.07 mm/m/°C',
+      reading: `repeatability: 0 mm, warm-by: ${warm}`,
+    }),
+  ).toEqual([`"gauging": reading of "rim": ${expected}`]);
+});

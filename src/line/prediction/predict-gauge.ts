@@ -4,6 +4,7 @@ import type { Scenario } from '../../scenario/scenario.ts';
 import type { SpecOf } from '../../scenario/stations.ts';
 import { categoriesOf } from '../../statistics/gauge-study.ts';
 import { inspectionError } from '../../statistics/inspection-error.ts';
+import { readingBias } from '../reading-bias.ts';
 import { acceptedReadings } from './accepted.ts';
 import { gathered } from './gather.ts';
 import type { DimensionModel } from './model.ts';
@@ -30,9 +31,10 @@ const errorOf = ({ repeatability, reproducibility }: ReadingSpec): number =>
 /** What becomes of one feature by itself. */
 export function predictGauging(
   reading: ReadingSpec,
-  { name, limits }: FeatureSpec,
+  feature: FeatureSpec,
   model: DimensionModel,
 ): GaugingPrediction {
+  const { name, limits } = feature;
   const of = single(name);
   const sd = model.sd(of);
   const error = errorOf(reading);
@@ -48,7 +50,7 @@ export function predictGauging(
       accepted: acceptedReadings(limits, reading),
       mean: mean[0]!,
       sd: Math.sqrt(covariance[0]![0]!),
-      bias: reading.bias,
+      bias: readingBias(reading, feature),
       error,
     });
     sum.off += share * (1 - found.accept);
@@ -71,9 +73,10 @@ export function predictOff(
   const judged = measures.filter(({ name }) => specs.get(name)!.limits);
   if (judged.length === 0) return null;
   const box = judged.map((reading) => acceptedReadings(specs.get(reading.name)!.limits!, reading));
+  const biases = judged.map((reading) => readingBias(reading, specs.get(reading.name)!));
   const readings = model.conditions(judged.map(({ name }) => single(name))).map((condition) => ({
     ...condition,
-    mean: condition.mean.map((value, i) => value + judged[i]!.bias),
+    mean: condition.mean.map((value, i) => value + biases[i]!),
     covariance: condition.covariance.map((row, i) =>
       row.map((value, j) => (i === j ? value + errorOf(judged[i]!) ** 2 : value)),
     ),

@@ -3,6 +3,7 @@ import type { Path } from '../problem.ts';
 import type { StationSpec } from '../stations.ts';
 import { checkCorrelations } from './check-correlations.ts';
 import { checkFollows } from './check-follows.ts';
+import { checkExpansion } from './check-warmth.ts';
 import type { Checker } from './checker.ts';
 
 /** What only a formed feature has. */
@@ -66,6 +67,7 @@ export function checkFeatures(check: Checker): void {
       const maker = check.stations.get(feature.madeAt);
       if (maker) checkFeature(check, feature, maker, path);
       checkShared(check, feature, path);
+      checkExpansion(check, feature, path);
     }
     checkCorrelations(check, part.features, part.correlations ?? [], ['parts', part.name, 'correlations']);
   }

@@ -1,5 +1,6 @@
 import type { Path } from '../problem.ts';
 import { isSource, type SpecOf } from '../stations.ts';
+import { checkWarmReading } from './check-warmth.ts';
 import type { Checker } from './checker.ts';
 
 /** Lengths are written in several units and added in binary. */
@@ -11,9 +12,12 @@ function limitsOf(check: Checker, name: string) {
 }
 
 function checkReadings(check: Checker, station: SpecOf<'gauge'>, path: Path): void {
-  for (const { name, guard } of station.measures) {
+  for (const reading of station.measures) {
+    const { name, guard } = reading;
     const at = [...path, 'measures', name];
-    if (!check.known(at, name, check.names.features, 'feature') || guard === 0) continue;
+    if (!check.known(at, name, check.names.features, 'feature')) continue;
+    checkWarmReading(check, reading, at);
+    if (guard === 0) continue;
     const limits = limitsOf(check, name);
     if (limits === null)
       check.say(

@@ -20,6 +20,23 @@ describe('an explained gauge', { timeout: 30_000 }, () => {
     }
   });
 
+  // T11: 10 mm x 2 mm/m/°C x 5 °C are 0.1 mm, one standard deviation of the part.
+  it('agrees with the line on parts that are read warm', () => {
+    const { off, features } = explain(
+      cell({
+        run: 'run: { warm-up: 0 s, length: 4 h, seeds: 1 }',
+        rim: 'tolerance: 0.2 mm, own-sd: 0.1 mm, expands: 2 mm/m/°C',
+        measures: 'rim: { repeatability: 0 mm, warm-by: 5 °C }',
+      }),
+      20,
+    ).gauges[0]!;
+    // Within limits of two standard deviations, read one too high: 1 - (F(1) - F(-3)).
+    expect(off!.predicted).toBeCloseTo(0.1600052, 6);
+    expect(off!.differs).toBe(false);
+    expect(features[0]!.badPassed!.differs).toBe(false);
+    expect(features[0]!.goodRejected!.differs).toBe(false);
+  });
+
   // D19 for the plan: lots of 501 to 1200 have letter J, sample 80, at AQL 1 % up to 2; tightened up to 1 (ISO 2859-1:1999,
   // tables 1, 2-A and 2-B). At 1 % off limits 0.953447 of the lots are accepted.
   it('names the plan and agrees on the lots accepted', () => {

@@ -54,6 +54,19 @@ describe('what a gauge should make of parts', () => {
     expect(features[0]!.errorShare).toBe(0);
   });
 
+  // 10 mm x 0.1 mm/mm/°C x 1 °C make readings 1 too high, as above; a bias of -1 makes up for them: 1 - (F(2) - F(-2)).
+  it('counts the warmth of the part', () => {
+    const read = (extra: string) =>
+      gaugeOf({
+        rim: 'tolerance: 2 mm, own-sd: 1 mm, expands: 100 mm/m/°C',
+        measures: `rim: { repeatability: 0 mm, warm-by: 1 °C${extra} }`,
+      });
+    const warm = read('');
+    expect(warm.off).toBeCloseTo(0.1600052, 6);
+    expect(warm.features[0]!.off).toBeCloseTo(0.1600052, 6);
+    expect(read(', bias: -1 mm').off).toBeCloseTo(0.0455003, 6);
+  });
+
   it('judges nothing without limits', () => {
     const { features, off } = gaugeOf({ rim: 'own-sd: 3 mm', measures: 'rim: { repeatability: 4 mm }' });
     expect(features).toEqual([
