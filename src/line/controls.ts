@@ -1,7 +1,9 @@
 import type { Actor } from '../kernel/calendar.ts';
 import { type Law, samplerOf } from '../kernel/distributions/index.ts';
+import type { ConditionSpec } from '../scenario/conditions.ts';
 import type { MatchSpec } from '../scenario/matching.ts';
 import type { FeatureSpec } from '../scenario/parts.ts';
+import { Claims } from './claims.ts';
 import type { Line } from './line.ts';
 import { OneIn } from './sampling.ts';
 import { setMatching } from './set-matching.ts';
@@ -21,6 +23,9 @@ export interface Reading {
 /** What can be watched for, one yes or no at a time. */
 export type Sight = 'misfits' | 'off-limits' | 'unread';
 
+/** Takes whether something holds from now on. */
+export type Switch = (holds: boolean) => void;
+
 /**
  * All that a policy may see and do. True dimensions, the luck of parts and what disturbs the line are out of
  * reach. Stations, settings and features are called by their names in the scenario.
@@ -32,6 +37,8 @@ export class Controls implements Actor {
   readonly #due: (() => void)[] = [];
   /** How often a sampler was asked for, by its purpose. */
   readonly #samplers = new Map<string, number>();
+  /** What several responses may set for a while, by name. */
+  readonly #claims = new Map<string, Claims<unknown>>();
 
   constructor(line: Line) {
     this.#line = line;
@@ -107,6 +114,28 @@ export class Controls implements Actor {
     this.#line.stations.get(station)!.release();
   }
 
+  /** Works at the share `to` of the station's speed while what comes back is told so, from the next cycle on. */
+  slowing(station: string, to: number): Switch {
+    return this.#claim(`speed ${station}`, to, 1, (share) => this.#line.stations.get(station)!.slow(share));
+  }
+
+  /** Moves what a setting is aimed at by so much while what comes back is told so; adjustments come on top. */
+  retargeting(setting: string, by: number): Switch {
+    return this.#claim(`target ${setting}`, by, 0, (sum) =>
+      this.#line.settings.get(setting)!.setting.retarget(sum, this.now),
+    );
+  }
+
+  /** Tells whether a stock is low: at once, and at each change from then on. */
+  onLevel({ stock, below, until }: ConditionSpec, tell: (low: boolean) => void): void {
+    this.#line.stocks.get(stock)!.onLevel(below, until, tell);
+  }
+
+  /** Tells of each order of a stock as it is placed. */
+  onOrder(stock: string, tell: () => void): void {
+    this.#line.stocks.get(stock)!.onOrder(tell);
+  }
+
   /** Asks for the oldest order of a stock that is on its way to come sooner, and says whether it will. */
   expedite(stock: string): boolean {
     return this.#line.stocks.get(stock)!.expedite();
@@ -140,5 +169,13 @@ export class Controls implements Actor {
   /** Lets an assembling station choose among waiting parts by readings. Times in s, lengths in mm. */
   match(how: MatchSpec): void {
     setMatching(this.#line, how);
+  }
+
+  /** One more that sets a thing for a while: where several do, the last of the policy holds. */
+  #claim<T>(thing: string, value: T, otherwise: T, set: (value: T) => void): Switch {
+    const known = this.#claims.get(thing) as Claims<T> | undefined;
+    const claims = known ?? new Claims(otherwise, set);
+    if (known === undefined) this.#claims.set(thing, claims as Claims<unknown>);
+    return claims.enter(value);
   }
 }

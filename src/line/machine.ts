@@ -90,7 +90,9 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   onBlocked: ((machine: Machine) => void) | null = null;
   private readonly calendar: Calendar;
   private readonly me: number;
-  private readonly slowness: number;
+  /** The cycle takes this many times as long as designed: by its habits, and now. */
+  private readonly ownSlowness: number;
+  private slowness: number;
   private readonly unloadsDown: boolean;
   private readonly loadsDown: boolean;
   private readonly atShiftEnd: number | null;
@@ -122,6 +124,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
     this.name = name;
     this.slot = slot;
     this.load = new Int32Array(most);
+    this.ownSlowness = habits.slowness;
     this.slowness = habits.slowness;
     this.unloadsDown = habits.unloadsDown;
     this.loadsDown = habits.loadsDown;
@@ -240,6 +243,11 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
     this.holds--;
     this.barred--;
     if (this.phase === EMPTY) this.begin();
+  }
+
+  /** Works at this share of its own speed from the next cycle on. */
+  slow(to: number): void {
+    this.slowness = this.ownSlowness / to;
   }
 
   goOffShift(): void {

@@ -27,8 +27,9 @@ export class Setting {
   readonly name: string;
   readonly upsets = new Set<Upset>();
   private readonly nature: SettingNature;
-  /** What a policy has asked to be added to the target. */
+  /** What a policy has asked to be added to the target, and by how much it has moved what is aimed at besides. */
   private asked = 0;
+  private moved = 0;
 
   constructor(name: string, nature = PLAIN) {
     this.name = name;
@@ -38,13 +39,19 @@ export class Setting {
   /** Asks for `to` to be added to the target from `now`, s, on. */
   adjust(to: number, now: number): void {
     this.asked = to;
-    this.nature.actuator?.ask(to, now);
+    this.nature.actuator?.ask(this.asked + this.moved, now);
+  }
+
+  /** Moves the target itself by so much from `now`, s, on; what is asked for comes on top. */
+  retarget(by: number, now: number): void {
+    this.moved = by;
+    this.nature.actuator?.ask(this.asked + this.moved, now);
   }
 
   /** What is added to the target at `now`. */
   inForce(now: number): number {
     const { actuator } = this.nature;
-    return actuator === null ? this.asked : actuator.inForce(now);
+    return actuator === null ? this.asked + this.moved : actuator.inForce(now);
   }
 
   /** Actual minus design value at `now`, without the variation from cycle to cycle. */

@@ -66,6 +66,11 @@ export class Station implements Consumer {
     for (const machine of this.machines) machine.release();
   }
 
+  /** Its machines work at this share of their own speed from their next cycle on. */
+  slow(to: number): void {
+    for (const machine of this.machines) machine.slow(to);
+  }
+
   /** Seconds in each state up to now by state number, the mean over its machines. */
   seconds(): Float64Array {
     const sum = new Float64Array(STATES.length);

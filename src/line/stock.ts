@@ -4,6 +4,7 @@ import { standardNormal } from '../kernel/distributions/normal.ts';
 import type { Stream, Streams } from '../kernel/streams.ts';
 import type { StockSpec } from '../scenario/stocks.ts';
 import type { Consumer } from './place.ts';
+import { Level } from './supply/level.ts';
 import { Lots } from './supply/lots.ts';
 import type { Order } from './supply/order.ts';
 import { Orders } from './supply/orders.ts';
@@ -26,6 +27,7 @@ interface Taker extends Consumer {
 
 const REVIEW = 0;
 const EXPIRE = 1;
+const LEVEL = 2;
 
 /** Bought-in material: what is on hand, by lots, and what it is replenished by. */
 export class Stock implements Actor {
@@ -57,6 +59,8 @@ export class Stock implements Actor {
   private moments = 0;
   /** A piece taken brings nothing about while more than so many are on hand. */
   private alert = 0;
+  /** What a policy goes by; null where none does. */
+  private levels: Level[] | null = null;
 
   constructor(spec: StockSpec, calendar: Calendar, streams: Streams) {
     this.name = spec.name;
@@ -136,8 +140,20 @@ export class Stock implements Actor {
     this.fallShort();
   }
 
+  /**
+   * Tells whether fewer than `below` pieces are on hand: at once, and at each change from then on; once they are, until
+   * at least `until` are there.
+   */
+  onLevel(below: number, until: number, tell: (low: boolean) => void): void {
+    const level = new Level(below, until, this.onHand, tell);
+    this.levels = [...(this.levels ?? []), level];
+    this.setAlert();
+    tell(level.low);
+  }
+
   happen(code: number): void {
     if (code === EXPIRE) return this.expire();
+    if (code === LEVEL) return this.tellLevels();
     this.replenish();
     this.calendar.schedule(this.calendar.now + this.rule!.review!, this.me, REVIEW, 0);
   }
@@ -149,6 +165,11 @@ export class Stock implements Actor {
 
   supply(supplier?: string): void {
     this.orders?.supply(supplier);
+  }
+
+  /** Tells of each order as it is placed. */
+  onOrder(tell: () => void): void {
+    this.orders?.listeners.push(tell);
   }
 
   /** Speeds up the oldest order that is on its way, if that can be, and says whether it did. */
@@ -194,6 +215,18 @@ export class Stock implements Actor {
     if (this.onHand === 0) this.since = this.calendar.now;
     if (this.lots.unsound > 0) this.discover();
     if (this.rule !== null) this.watch(this.rule);
+    if (this.levels !== null) this.lookAt(this.levels);
+  }
+
+  /** By way of the calendar, even though it takes no time: who takes a piece, or brings it, is not done yet. */
+  private lookAt(levels: readonly Level[]): void {
+    if (levels.some((level) => level.isCrossed(this.onHand)))
+      this.calendar.schedule(this.calendar.now, this.me, LEVEL, 0);
+  }
+
+  private tellLevels(): void {
+    for (const level of this.levels!) if (level.isCrossed(this.onHand)) level.cross();
+    this.setAlert();
   }
 
   private setAlert(): void {
@@ -202,6 +235,8 @@ export class Stock implements Actor {
     if (this.lots.unsound > 0) alert = Number.POSITIVE_INFINITY;
     else if (rule !== null && rule.review === null)
       alert = Math.max(0, rule.orderAt - this.orders!.onOrder + (rule.backorders ? this.owed : 0));
+    if (this.levels !== null)
+      for (const { low, below } of this.levels) if (!low) alert = Math.max(alert, below - 1);
     this.alert = alert;
   }
 
@@ -212,6 +247,7 @@ export class Stock implements Actor {
     this.moments += pieces * now;
     this.onHand += pieces;
     this.since = now;
+    if (this.levels !== null) this.lookAt(this.levels);
   }
 
   private deliver({ number, brought, unsound, found }: Order): void {

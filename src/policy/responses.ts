@@ -1,10 +1,14 @@
 import type { Controls } from '../line/controls.ts';
 import type { ResponseSpec } from '../scenario/responses.ts';
+import { expedite } from './expedite.ts';
+import { hold } from './hold.ts';
 import { inspect } from './inspect.ts';
 import type { Install } from './install.ts';
 import { match } from './match.ts';
+import { retarget } from './retarget.ts';
 import { retune } from './retune.ts';
 import { rework } from './rework.ts';
+import { slow } from './slow.ts';
 import { stopAndFix } from './stop-and-fix.ts';
 
 const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
@@ -13,6 +17,10 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
   retune,
   match,
   rework,
+  hold,
+  slow,
+  expedite,
+  retarget,
 };
 
 /** Puts the responses of a policy to work in their order: where two set the same thing, the later one holds. */

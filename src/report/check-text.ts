@@ -72,10 +72,15 @@ function idealText({ stations, crew, carriers, calendars, demand }: Scenario, id
   ].join(' ');
 }
 
+function actsOn(response: ResponseSpec): string {
+  if ('at' in response) return response.at;
+  if ('setting' in response) return response.setting;
+  return 'stock' in response ? response.stock : response.station;
+}
+
 /** The response and what it acts on. */
 function responseText(response: ResponseSpec): string {
-  const on = 'at' in response ? response.at : response.do === 'retune' ? response.setting : response.station;
-  return `${response.do} (${on})`;
+  return `${response.do} (${actsOn(response)})`;
 }
 
 /** A scenario explained without running it. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { condition } from './conditions.ts';
 import {
   count,
   duration,
@@ -69,11 +70,39 @@ const rework = entry({
   bench: name.describe('the rework station they are sent to'),
 });
 
+const when = condition.describe('in force while this holds');
+
+const hold = entry({
+  do: z.literal('hold'),
+  station: name.describe('the station that takes nothing new; it finishes its cycle'),
+  when,
+});
+
+const slow = entry({
+  do: z.literal('slow'),
+  station: name,
+  to: positiveShare.describe('share of its speed that it works at, from its next cycle on'),
+  when,
+});
+
+const expedite = entry({
+  do: z.literal('expedite'),
+  stock: name.describe('whose oldest order is asked to come sooner, and each that is placed meanwhile'),
+  when,
+});
+
+const retarget = entry({
+  do: z.literal('retarget'),
+  setting: name,
+  by: measured.describe('how far its target is moved; what retunes it comes on top'),
+  when,
+});
+
 /** One response. */
 export const response = kinds(
   'do',
-  ['stop-and-fix', 'inspect', 'retune', 'match', 'rework'],
-  [stopAndFix, inspect, retune, match, rework],
+  ['stop-and-fix', 'inspect', 'retune', 'match', 'rework', 'hold', 'slow', 'expedite', 'retarget'],
+  [stopAndFix, inspect, retune, match, rework, hold, slow, expedite, retarget],
 );
 
 export type ResponseSpec = z.output<typeof response>;

@@ -27,7 +27,18 @@ it('a policy reaches the line through these and no others, none of which gives a
       'match',
       'now',
     ],
-    ...['onReading', 'onReadingAt', 'onSight', 'release', 'sampler', 'sendRejects'],
+    ...[
+      'onLevel',
+      'onOrder',
+      'onReading',
+      'onReadingAt',
+      'onSight',
+      'release',
+      'retargeting',
+      'sampler',
+      'sendRejects',
+      'slowing',
+    ],
   ]);
   expect(Object.getPrototypeOf(Controls.prototype)).toBe(Object.prototype);
   // The line itself is private to the object, out of reach at run time too.

@@ -20,6 +20,8 @@ export class Orders implements Actor {
   onOrder = 0;
   /** By number, the oldest first. */
   readonly out = new Map<number, Order>();
+  /** Told of each order as it is placed. */
+  readonly listeners: (() => void)[] = [];
   private readonly calendar: Calendar;
   private readonly me: number;
   private readonly tally: StockTally;
@@ -69,6 +71,7 @@ export class Orders implements Actor {
     tally.ordered += pieces;
     tally.ordering += supplier.perOrder;
     calendar.schedule(order.due, this.me, DUE, order.number);
+    for (const listener of this.listeners) listener();
   }
 
   happen(code: number, number: number): void {

@@ -1,5 +1,7 @@
 import type { Path } from '../problem.ts';
-import type { ResponseSpec } from '../responses.ts';
+import type { ResponseOf, ResponseSpec } from '../responses.ts';
+import { nameOf } from '../units.ts';
+import { checkCondition } from './check-condition.ts';
 import { checkRetuning } from './check-retuning.ts';
 import { checkWatch } from './check-watch.ts';
 import type { Checker } from './checker.ts';
@@ -14,8 +16,37 @@ function checkInspected(check: Checker, at: string, path: Path): void {
     );
 }
 
+/** Arrivals keep their own pace. */
+function checkSlowed(check: Checker, { station }: ResponseOf<'slow'>, path: Path): void {
+  check.station([...path, 'station'], station, []);
+  if (check.stations.get(station)?.does === 'arrive')
+    check.say(
+      [...path, 'station'],
+      `parts come to "${station}" by themselves, at a pace of their own; slow a station behind it`,
+    );
+}
+
+function checkExpedited(check: Checker, { stock }: ResponseOf<'expedite'>, path: Path): void {
+  if (!check.known([...path, 'stock'], stock, check.names.stock, 'stock')) return;
+  const found = check.stock(stock);
+  if (found && !found.expedite)
+    check.say(
+      [...path, 'stock'],
+      `no order of "${stock}" can be sped up; give the stock "expedite: { lead-time: 2 h }"`,
+    );
+}
+
+function checkRetargeted(check: Checker, { setting, by }: ResponseOf<'retarget'>, path: Path): void {
+  if (!check.known([...path, 'setting'], setting, check.names.settings, 'setting of a forming station'))
+    return;
+  const dimension = check.settings.get(setting)?.dimension;
+  if (dimension !== undefined && by.dimension !== dimension)
+    check.say([...path, 'by'], `"${setting}" is ${nameOf(dimension)}, so expected a change in its units`);
+}
+
 /** Whether what a response watches and changes is there and can be watched and changed. */
 export function checkResponse(check: Checker, it: ResponseSpec, path: Path): void {
+  if ('when' in it) checkCondition(check, it.when, [...path, 'when']);
   switch (it.do) {
     case 'stop-and-fix': {
       check.station([...path, 'station'], it.station, []);
@@ -34,5 +65,13 @@ export function checkResponse(check: Checker, it: ResponseSpec, path: Path): voi
     case 'rework':
       check.station([...path, 'at'], it.at, ['gauge', 'assemble']);
       return check.station([...path, 'bench'], it.bench, ['rework']);
+    case 'hold':
+      return check.station([...path, 'station'], it.station, []);
+    case 'slow':
+      return checkSlowed(check, it, path);
+    case 'expedite':
+      return checkExpedited(check, it, path);
+    case 'retarget':
+      return checkRetargeted(check, it, path);
   }
 }

@@ -1,0 +1,62 @@
+import { describe } from 'vitest';
+import { refuses } from './sample.ts';
+
+const carryOn = '  carry on: []\n';
+const policy = (response: string) => `${carryOn}  short: [{ ${response} }]\n`;
+
+describe('a condition', () => {
+  refuses([
+    [
+      carryOn,
+      policy('do: hold, station: forming, when: { stock: ¤shet, below: 9 }'),
+      '"shet" is no stock; did you mean "sheet"?',
+    ],
+    [
+      carryOn,
+      policy('do: hold, station: forming, when: { stock: ¤frame, below: 9 }'),
+      '"frame" is unlimited, so it is never low',
+    ],
+    [
+      carryOn,
+      policy('do: hold, station: forming, when: { stock: sheet, below: ¤0 }'),
+      'expected a whole number from 1',
+    ],
+    [
+      carryOn,
+      policy('do: hold, station: forming, when: { stock: sheet, below: 9, until: ¤8 }'),
+      '"until" must not lie under "below"',
+    ],
+    [
+      carryOn,
+      policy('do: hold, station: forming, ¤when: { stock: sheet }'.replace('¤when: ', 'when: ¤')),
+      '"below" is missing',
+    ],
+  ]);
+});
+
+describe('what is done while a stock is low', () => {
+  const when = 'when: { stock: sheet, below: 9 }';
+  refuses([
+    [
+      carryOn,
+      policy(`do: hold, station: ¤formng, ${when}`),
+      '"formng" is no station; did you mean "forming"?',
+    ],
+    [carryOn, policy(`do: slow, station: forming, to: ¤120 %, ${when}`), 'above 0 % and up to 100 %'],
+    [carryOn, policy(`do: slow, station: forming, to: ¤0 %, ${when}`), 'above 0 % and up to 100 %'],
+    [carryOn, policy(`do: slow, station: ¤fonning, to: 60 %, ${when}`), 'did you mean "forming"?'],
+    [
+      carryOn,
+      policy(`do: expedite, stock: ¤sheet, ${when}`),
+      'no order of "sheet" can be sped up; give the stock "expedite: { lead-time: 2 h }"',
+    ],
+    [carryOn, policy(`do: expedite, stock: ¤shee, ${when}`), 'did you mean "sheet"?'],
+    [carryOn, policy(`do: retarget, setting: ¤heatr, by: 4 °C, ${when}`), 'did you mean "heater"?'],
+    [
+      carryOn,
+      policy(`do: retarget, setting: heater, by: ¤4 kPa, ${when}`),
+      '"heater" is a temperature, so expected a change in its units',
+    ],
+    [carryOn, policy(`do: ¤retarge, setting: heater, by: 4 °C, ${when}`), 'did you mean "retarget"?'],
+  ]);
+});
