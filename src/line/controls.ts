@@ -126,6 +126,12 @@ export class Controls implements Actor {
     );
   }
 
+  /** Lets whatever takes pieces of a stock take those of `by` while what comes back is told so. */
+  substituting(stock: string, by: string): Switch {
+    const { substitution } = this.#line;
+    return this.#claim<string | null>(`substitute ${stock}`, by, null, (now) => substitution.set(stock, now));
+  }
+
   /** Tells whether a stock is low: at once, and at each change from then on. */
   onLevel({ stock, below, until }: ConditionSpec, tell: (low: boolean) => void): void {
     this.#line.stocks.get(stock)!.onLevel(below, until, tell);

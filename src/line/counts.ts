@@ -26,6 +26,8 @@ export const COUNTS = [
   /** By an acceptance plan. */
   'lotsAccepted',
   'lotsRejected',
+  /** Parts started from what stands in for their stock, and assemblies made with what stands in for a mate. */
+  'substituted',
 ] as const;
 
 export type Count = (typeof COUNTS)[number];

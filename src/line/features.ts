@@ -2,11 +2,11 @@ import { normalBlocks, standardNormal } from '../kernel/distributions/normal.ts'
 import type { Streams } from '../kernel/streams.ts';
 import type { FeatureSpec } from '../scenario/parts.ts';
 import { designed } from './designed.ts';
+import { FromSheet } from './from-sheet.ts';
 import { MixedDraws } from './mixed.ts';
 import type { PartTable } from './part-table.ts';
 import type { FeatureProbe } from './probes/feature-probe.ts';
 import type { Stock } from './stock.ts';
-import type { Variation } from './variation.ts';
 
 /** One dimension of the part: where its true value and its reading stand, and how it comes about. */
 export class Feature {
@@ -15,11 +15,10 @@ export class Feature {
   readonly truth: number;
   /** Column of the latest reading kept under the part's mark; NaN when there is none. */
   readonly reading: number;
-  /** What a sheet's parts share, and what those of a delivery do; null where it does not vary. */
+  /** What a sheet's parts share; null where it does not vary. */
   readonly sheet: MixedDraws | null;
-  readonly lots: Variation | null;
-  /** How the shrinkage differs from delivery to delivery; null where the feature does not shrink. */
-  private readonly shrinks: Variation | null;
+  /** What it has of the sheet that parts are formed from, of the standard kind. */
+  readonly standard: FromSheet;
   /** The middle of the feature as designed, mm. */
   readonly base: number;
   /** Looks at what is made of it; null while nobody asks. */
@@ -31,16 +30,13 @@ export class Feature {
     this.truth = parts.luck(normalBlocks(streams.of(`feature/${spec.name}/own`), spec.ownSd));
     this.reading = parts.column(Number.NaN);
     this.sheet = spec.sheetSd > 0 ? new MixedDraws(spec.sheetSd, z('sheet')) : null;
-    this.lots = spec.lotSd > 0 && sheet ? sheet.variation(`feature ${spec.name}`, spec.lotSd, 0) : null;
-    this.shrinks = spec.mould === undefined ? null : (sheet?.shrinkage ?? null);
+    this.standard = new FromSheet(spec, sheet);
     this.base = designed(spec);
   }
 
   /** What all parts of a sheet have of this feature, mm: drawn once a sheet. `lot` is the sheet's. */
-  shared(lot: number): number {
-    const sheet = this.sheet !== null ? this.sheet.draw() : 0;
-    const common = sheet + (this.lots !== null ? this.lots.ofLot(lot) : 0);
-    return this.shrinks === null ? common : common - this.spec.mould! * this.shrinks.ofLot(lot);
+  shared(from: FromSheet, lot: number): number {
+    return from.with(this.sheet !== null ? this.sheet.draw() : 0, lot);
   }
 
   cavity(i: number): number {

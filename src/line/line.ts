@@ -17,6 +17,7 @@ import type { Setting } from './setting.ts';
 import type { Shifts } from './shifts.ts';
 import type { Station } from './station.ts';
 import type { Stock } from './stock.ts';
+import { Substitution } from './substitution.ts';
 import { Tally } from './tally.ts';
 
 /** Something under way at a station that a fix there ends. */
@@ -55,6 +56,8 @@ export class Line {
   readonly marks = new Map<string, Mark>();
   /** Who takes pieces of which stock, and how many each took. */
   readonly takers: { readonly stock: string; readonly taken: () => number }[] = [];
+  /** What is taken in the place of what. */
+  readonly substitution = new Substitution();
   /** How many parts each source brought into being. */
   readonly starts: (() => number)[] = [];
   /** Null where no part can have a flaw that is not seen at once. */

@@ -17,6 +17,8 @@ import { Variation } from './variation.ts';
 export interface Want {
   /** Pieces that something waits for. */
   owed: number;
+  /** Whether it takes pieces of another stock just now, in the place of which this one stands or may stand. */
+  idle: boolean;
 }
 
 /** A station that takes pieces. */
@@ -87,9 +89,12 @@ export class Stock implements Actor {
     if (this.rule?.review != null) this.calendar.schedule(this.rule.review, this.me, REVIEW, 0);
   }
 
-  /** Enters a station, or one more machine of it, that takes pieces and is told when they come. */
-  want(station: Taker): Want {
-    const want = { owed: 0 };
+  /**
+   * Enters a station, or one more machine of it, that takes pieces and is told when they come.
+   * @param idle whether it takes none yet
+   */
+  want(station: Taker, idle = false): Want {
+    const want = { owed: 0, idle };
     const known = this.takers.find((taker) => taker.station === station);
     if (known) known.wants.push(want);
     else this.takers.push({ station, wants: [want] });
@@ -132,6 +137,14 @@ export class Stock implements Actor {
     this.note(want, waiting);
     this.setAlert();
     if (this.rule?.backorders) this.watch(this.rule);
+  }
+
+  /** What waits for pieces turns to another stock, or back to this one. */
+  turn(want: Want, away: boolean): void {
+    want.idle = away;
+    this.owed -= want.owed;
+    want.owed = 0;
+    this.setAlert();
   }
 
   /** None is on hand, and what wanted one goes without. */
@@ -297,7 +310,7 @@ export class Stock implements Actor {
   /** A station without places in front does not notice what waits at its door. */
   private lookAtDoors(): void {
     for (const { station, wants } of this.takers) {
-      if (station.keepsOut && wants[0]!.owed === 0) this.note(wants[0]!, 1);
+      if (station.keepsOut && wants[0]!.owed === 0 && !wants[0]!.idle) this.note(wants[0]!, 1);
     }
   }
 

@@ -10,6 +10,7 @@ import { retune } from './retune.ts';
 import { rework } from './rework.ts';
 import { slow } from './slow.ts';
 import { stopAndFix } from './stop-and-fix.ts';
+import { substitute } from './substitute.ts';
 
 const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
   'stop-and-fix': stopAndFix,
@@ -21,6 +22,7 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
   slow,
   expedite,
   retarget,
+  substitute,
 };
 
 /** Puts the responses of a policy to work in their order: where two set the same thing, the later one holds. */

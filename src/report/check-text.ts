@@ -75,6 +75,7 @@ function idealText({ stations, crew, carriers, calendars, demand }: Scenario, id
 function actsOn(response: ResponseSpec): string {
   if ('at' in response) return response.at;
   if ('setting' in response) return response.setting;
+  if ('for' in response) return response.for;
   return 'stock' in response ? response.stock : response.station;
 }
 

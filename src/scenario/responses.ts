@@ -98,11 +98,29 @@ const retarget = entry({
   when,
 });
 
+const substitute = entry({
+  do: z.literal('substitute'),
+  for: name.describe('the stock that is not taken meanwhile'),
+  by: name.describe('what stands in for it: what would take one takes this'),
+  when,
+});
+
 /** One response. */
 export const response = kinds(
   'do',
-  ['stop-and-fix', 'inspect', 'retune', 'match', 'rework', 'hold', 'slow', 'expedite', 'retarget'],
-  [stopAndFix, inspect, retune, match, rework, hold, slow, expedite, retarget],
+  [
+    'stop-and-fix',
+    'inspect',
+    'retune',
+    'match',
+    'rework',
+    'hold',
+    'slow',
+    'expedite',
+    'retarget',
+    'substitute',
+  ],
+  [stopAndFix, inspect, retune, match, rework, hold, slow, expedite, retarget, substitute],
 );
 
 export type ResponseSpec = z.output<typeof response>;

@@ -38,6 +38,7 @@ it('a policy reaches the line through these and no others, none of which gives a
       'sampler',
       'sendRejects',
       'slowing',
+      'substituting',
     ],
   ]);
   expect(Object.getPrototypeOf(Controls.prototype)).toBe(Object.prototype);

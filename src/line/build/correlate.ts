@@ -2,6 +2,7 @@ import { correlationMatrix } from '../../scenario/correlations.ts';
 import type { PartSpec } from '../../scenario/parts.ts';
 import type { StockSpec } from '../../scenario/stocks.ts';
 import { mixingMatrix } from '../../statistics/mixing.ts';
+import type { FromSheet } from '../from-sheet.ts';
 import type { Line } from '../line.ts';
 import type { Ingredient } from '../mixed.ts';
 import type { Variation } from '../variation.ts';
@@ -59,8 +60,21 @@ export function correlateFeatures({ features: specs, correlations }: PartSpec, l
     features.map(({ sheet }) => sheet),
     mixing(names, correlations, 'sheet'),
   );
+  correlateLots(
+    { features: specs, correlations },
+    features.map(({ standard }) => standard),
+  );
+}
+
+/** Lets what features have of the deliveries of one sheet vary together; in the order of the part's features. */
+export function correlateLots(
+  { features, correlations }: Pick<PartSpec, 'features' | 'correlations'>,
+  sheet: readonly FromSheet[],
+): void {
+  if (!correlations) return;
+  const names = features.map(({ name }) => name);
   mix(
-    features.map(({ lots }) => lots?.lots ?? null),
+    sheet.map(({ lots }) => lots?.lots ?? null),
     mixing(names, correlations, 'lot'),
   );
 }

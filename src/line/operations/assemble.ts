@@ -1,9 +1,10 @@
 import { Fit, type Pair } from '../fit.ts';
 import type { Flaw } from '../flaw.ts';
 import type { Forcing } from '../forcing.ts';
-import { Hand, type Mate } from '../hand.ts';
+import { Hand } from '../hand.ts';
 import type { Machine, Operation } from '../machine.ts';
 import type { Matching } from '../matching.ts';
+import type { Mate, MateKind } from '../mate.ts';
 import type { PartTable } from '../part-table.ts';
 import type { Place } from '../place.ts';
 import type { FitProbe } from '../probes/fit-probe.ts';
@@ -42,9 +43,6 @@ export class Assemble implements Operation {
   misfits: Misfits;
   matching: Matching | null = null;
   readonly on: AssembleParts;
-  /** Mates of each kind that stayed with a part, and that were thrown away. */
-  private used = 0;
-  private thrown = 0;
   /** Told of every attempt: whether it did not fit, be it pressed together or not. */
   readonly fitListeners: ((misfit: boolean) => void)[] = [];
   /** Looks at first attempts; null while nobody asks. */
@@ -83,7 +81,7 @@ export class Assemble implements Operation {
       if (!this.on.scrapWithoutMates) return this.lacks(inbox.count);
       this.put(machine, hand, inbox.shift(), 0);
       hand.destined = this.on.scrap;
-      for (const { stock } of this.on.mates) if (stock.onHand === 0) stock.refuse();
+      for (const { now } of this.on.mates) if (now.stock.onHand === 0) now.stock.refuse();
       return true;
     }
     const { matching } = this;
@@ -108,9 +106,9 @@ export class Assemble implements Operation {
     machine.outlets[0] = hand.destined ?? this.attempt(machine.load[0]!, hand);
   }
 
-  /** Mates of each kind taken: those used, thrown away and in hand. */
-  get taken(): number {
-    return this.used + this.thrown + this.hands.filter(({ full }) => full).length;
+  /** Mates of a kind taken: those used, thrown away and in hand. */
+  taken(kind: MateKind): number {
+    return kind.used + kind.thrown + this.hands.filter((hand) => hand.holds(kind)).length;
   }
 
   /** Puts a part on the machine for a cycle of so many seconds. */
@@ -162,7 +160,7 @@ export class Assemble implements Operation {
     if (probe !== null) probe.pressed(spoilt);
     if (spoilt) {
       tally.damaged++;
-      this.throwAway(hand);
+      hand.throwAway();
       return scrap;
     }
     tally.forced++;
@@ -173,7 +171,7 @@ export class Assemble implements Operation {
   private reject(row: number, hand: Hand): Place {
     const { tally, mateTries, forcing } = this.on;
     const { missing, excess, flawed } = this.fit;
-    if (++hand.tries >= mateTries) this.throwAway(hand);
+    if (++hand.tries >= mateTries) hand.throwAway();
     // Whatever its dimensions, it does not go on: it is neither tight nor loose.
     if (flawed) return this.misfits.loose(row);
     // Where tight ones are pressed, one that is loose anywhere counts as loose: no force helps it.
@@ -187,23 +185,17 @@ export class Assemble implements Operation {
 
   /** The mates in hand stay with the part. */
   private use(hand: Hand): void {
-    hand.full = false;
-    this.used++;
-  }
-
-  private throwAway(hand: Hand): void {
-    hand.full = false;
-    this.thrown++;
+    if (hand.use()) this.on.tally.substituted++;
   }
 
   private matesThere(): boolean {
-    for (const { stock } of this.on.mates) if (stock.onHand === 0) return false;
+    for (const { now } of this.on.mates) if (now.stock.onHand === 0) return false;
     return true;
   }
 
   /** Says which mates so many parts wait for: none of them can be worked on, so it is never true. */
   private lacks(waiting: number): boolean {
-    for (const { stock, want } of this.on.mates) if (stock.onHand === 0) stock.lack(want, waiting);
+    for (const { now } of this.on.mates) if (now.stock.onHand === 0) now.stock.lack(now.want, waiting);
     return false;
   }
 }

@@ -4,6 +4,7 @@ import type { ColdStart } from '../cold-start.ts';
 import type { Feature } from '../features.ts';
 import type { Follows } from '../follows.ts';
 import type { FormingFlaws } from '../forming-flaws.ts';
+import type { FromSheet } from '../from-sheet.ts';
 import type { Machine } from '../machine.ts';
 import type { Setting } from '../setting.ts';
 import type { Variation } from '../variation.ts';
@@ -27,10 +28,24 @@ interface Following {
   readonly follows: Follows | null;
 }
 
+/** A kind of sheet. */
+export interface Sheet {
+  /** Its thickness, mm, and how much thicker it is than the standard kind; null where it is not known. */
+  readonly thickness: {
+    readonly nominal: number;
+    readonly more: number;
+    readonly variation: Variation;
+  } | null;
+  /** How far each setting is moved while such a sheet is formed, in their order; null where none is. */
+  readonly moves: readonly number[] | null;
+  /** What each feature has of it, in their order. */
+  readonly features: readonly FromSheet[];
+}
+
 export interface FormParts {
   readonly perSheet: number;
-  /** The thickness of the sheet, mm; null where it is not known. */
-  readonly thickness: { readonly nominal: number; readonly variation: Variation } | null;
+  /** The kinds of sheet by the places of their supplies, the standard one first. */
+  readonly sheets: readonly Sheet[];
   /** Times by thickness that the cycle takes besides its own. */
   readonly times: readonly SheetTime[];
   readonly settings: readonly Controlled[];
@@ -49,17 +64,24 @@ export class Form extends Source {
   private readonly made: FormParts;
   /** Of the present cycle, from the design: the thickness, mm, and each setting in its unit. */
   private readonly deviations: Float64Array;
+  private sheet: Sheet;
 
   constructor(on: SourceParts, made: FormParts) {
     super(on, made.perSheet);
     this.made = made;
+    this.sheet = made.sheets[0]!;
     this.deviations = new Float64Array(made.settings.length + 1);
     const { flaws } = made;
     if (flaws) this.finish = (machine) => flaws.finish(machine);
   }
 
+  override use(place: number): void {
+    super.use(place);
+    this.sheet = this.made.sheets[place]!;
+  }
+
   protected override shape(machine: Machine, lot: number): void {
-    const { deviations } = this;
+    const { deviations, sheet } = this;
     const { settings, features, flaws } = this.made;
     const { parts, calendar } = this.on;
     const { now } = calendar;
@@ -68,11 +90,13 @@ export class Form extends Source {
       const off = setting.deviation(now) + cycleSd * z();
       deviations[k + 1] = cold === null ? off : off + cold.at(machine, now);
     }
+    if (sheet.moves !== null) for (let k = 0; k < settings.length; k++) deviations[k + 1]! += sheet.moves[k]!;
     const thickness = this.takeSheet(machine, lot);
     if (flaws !== null) flaws.begin(machine, deviations, thickness);
-    for (const { feature, follows } of features) {
+    for (let k = 0; k < features.length; k++) {
+      const { feature, follows } = features[k]!;
       const designed = follows === null ? 0 : feature.base + follows.response(deviations);
-      const common = feature.shared(lot) + designed;
+      const common = feature.shared(sheet.features[k]!, lot) + designed;
       for (let i = 0; i < machine.loaded; i++) {
         const row = machine.load[i]!;
         const value = parts.get(row, feature.truth) + common + feature.cavity(i);
@@ -88,14 +112,14 @@ export class Form extends Source {
 
   /** The thickness of the sheet, mm, which lengthens the cycle. */
   private takeSheet(machine: Machine, lot: number): number {
-    const { thickness, times } = this.made;
+    const { thickness } = this.sheet;
     if (thickness === null) return 0;
-    const { nominal, variation } = thickness;
+    const { nominal, more, variation } = thickness;
     const thicker = variation.ofLot(lot) + variation.ofPiece();
-    this.deviations[THICKNESS] = thicker;
+    this.deviations[THICKNESS] = thicker + more;
     // A normal spread could in principle make a sheet of no thickness: keep its times above zero.
     const thick = Math.max(0, nominal + thicker);
-    for (const time of times) machine.cycle += timeFor(time, thick);
+    for (const time of this.made.times) machine.cycle += timeFor(time, thick);
     return thick;
   }
 }

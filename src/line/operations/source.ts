@@ -5,59 +5,81 @@ import type { PartTable } from '../part-table.ts';
 import type { Stock, Want } from '../stock.ts';
 import type { Tally } from '../tally.ts';
 
+/** What a source takes: its stock, or one that stands in for it. */
+export interface Supply {
+  readonly stock: Stock;
+  /** What each machine waits for. */
+  readonly wants: readonly Want[];
+  /** The number of a delivery by its number in the stock. */
+  readonly numberOf: (lot: number) => number;
+  readonly standsIn: boolean;
+  /** Pieces taken. */
+  taken: number;
+}
+
 export interface SourceParts {
   readonly calendar: Calendar;
   readonly parts: PartTable;
   readonly tally: Tally;
-  readonly stock: Stock;
-  /** What each machine waits for. */
-  readonly wants: readonly Want[];
+  /** The stock itself first. */
+  readonly supplies: readonly Supply[];
   readonly cycle: Sampler;
-  /** Where a part keeps its delivery, and the number of one there by its number in the stock; null where nobody asks. */
-  readonly delivery: { readonly column: number; readonly numberOf: (lot: number) => number } | null;
+  /** Column where a part keeps its delivery; null where nobody asks. */
+  readonly delivery: number | null;
 }
 
 /** Takes a piece of stock and starts one part from it. */
 export class Source implements Operation {
-  /** Pieces taken. */
-  taken = 0;
   readonly perPiece: number;
-  protected readonly on: SourceParts;
+  readonly on: SourceParts;
+  private from: Supply;
 
   constructor(on: SourceParts, perPiece = 1) {
     this.on = on;
     this.perPiece = perPiece;
+    this.from = on.supplies[0]!;
+  }
+
+  /** Pieces taken. */
+  get taken(): number {
+    return this.on.supplies.reduce((sum, { taken }) => sum + taken, 0);
+  }
+
+  /** Takes pieces of the supply at this place from now on. */
+  use(place: number): void {
+    for (const want of this.from.wants) this.from.stock.turn(want, true);
+    this.from = this.on.supplies[place]!;
+    for (const want of this.from.wants) this.from.stock.turn(want, false);
   }
 
   ready(): boolean {
-    return this.on.stock.onHand > 0;
+    return this.from.stock.onHand > 0;
   }
 
   begin(machine: Machine): boolean {
-    const { stock, wants, cycle, calendar, parts, tally } = this.on;
-    const want = wants[machine.slot]!;
+    const { cycle, calendar, parts, tally } = this.on;
+    const { from } = this;
+    const { stock } = from;
+    const want = from.wants[machine.slot]!;
     if (stock.onHand === 0) {
       stock.lack(want, 1);
       return false;
     }
     const lot = stock.take(want);
-    this.taken++;
+    from.taken++;
     machine.cycle = cycle();
     tally.advance(calendar.now);
     tally.started += this.perPiece;
+    if (from.standsIn) tally.substituted += this.perPiece;
     for (let i = 0; i < this.perPiece; i++) machine.load[i] = parts.start(calendar.now);
     machine.loaded = this.perPiece;
-    if (this.on.delivery !== null) this.remember(machine, this.on.delivery, lot);
+    if (this.on.delivery !== null) this.remember(machine, this.on.delivery, from.numberOf(lot));
     this.shape(machine, lot);
     return true;
   }
 
-  private remember(
-    machine: Machine,
-    { column, numberOf }: NonNullable<SourceParts['delivery']>,
-    lot: number,
-  ): void {
-    for (let i = 0; i < machine.loaded; i++) this.on.parts.set(machine.load[i]!, column, numberOf(lot));
+  private remember(machine: Machine, column: number, delivery: number): void {
+    for (let i = 0; i < machine.loaded; i++) this.on.parts.set(machine.load[i]!, column, delivery);
   }
 
   /** What the operation makes of the parts on the machine; `lot` is that of the piece. */

@@ -1,5 +1,6 @@
 import { classFault } from '../clearances.ts';
 import type { Path } from '../problem.ts';
+import { originalsOf } from '../stand-ins.ts';
 import type { SpecOf } from '../stations.ts';
 import type { Checker } from './checker.ts';
 
@@ -16,6 +17,14 @@ export function checkAssembly(check: Checker, station: SpecOf<'assemble'>, path:
   for (const [i, stock] of station.takes.entries()) {
     check.known([...path, 'takes', i], stock, check.names.stock, 'stock');
     if (station.takes.indexOf(stock) < i) check.say([...path, 'takes', i], `"${stock}" is listed twice`);
+    const original = originalsOf(stock, check.raw.stock)
+      .slice(1)
+      .find((name) => station.takes.includes(name));
+    if (original !== undefined)
+      check.say(
+        [...path, 'takes', i],
+        `"${stock}" stands in for "${original}", which this station takes already; take one of them out`,
+      );
   }
   const ofMates = check.raw.stock
     .filter((stock) => station.takes.includes(stock.name))

@@ -1,5 +1,6 @@
 import type { Path } from '../problem.ts';
 import type { ResponseOf, ResponseSpec } from '../responses.ts';
+import { originalsOf } from '../stand-ins.ts';
 import { nameOf } from '../units.ts';
 import { checkCondition } from './check-condition.ts';
 import { checkRetuning } from './check-retuning.ts';
@@ -44,6 +45,27 @@ function checkRetargeted(check: Checker, { setting, by }: ResponseOf<'retarget'>
     check.say([...path, 'by'], `"${setting}" is ${nameOf(dimension)}, so expected a change in its units`);
 }
 
+function checkSubstituted(check: Checker, it: ResponseOf<'substitute'>, path: Path): void {
+  const { stock } = check.raw;
+  const known = [it.for, it.by].map((name, i) =>
+    check.known([...path, i === 0 ? 'for' : 'by'], name, check.names.stock, 'stock'),
+  );
+  if (known.includes(false) || stock.length < check.names.stock.length) return;
+  if (it.by === it.for || !originalsOf(it.by, stock).includes(it.for))
+    check.say(
+      [...path, 'by'],
+      it.by === it.for
+        ? 'a stock cannot take its own place; name one that stands in for it'
+        : `"${it.by}" does not stand in for "${it.for}"; give that stock "stands-in-for: ${it.for}"`,
+    );
+  const takes = check.raw.stations.flatMap((station) => ('takes' in station ? (station.takes ?? []) : []));
+  if (
+    check.stations.size === check.names.stations.length &&
+    !originalsOf(it.for, stock).some((name) => takes.includes(name))
+  )
+    check.say([...path, 'for'], `no station takes "${it.for}"`);
+}
+
 /** Whether what a response watches and changes is there and can be watched and changed. */
 export function checkResponse(check: Checker, it: ResponseSpec, path: Path): void {
   if ('when' in it) checkCondition(check, it.when, [...path, 'when']);
@@ -73,5 +95,7 @@ export function checkResponse(check: Checker, it: ResponseSpec, path: Path): voi
       return checkExpedited(check, it, path);
     case 'retarget':
       return checkRetargeted(check, it, path);
+    case 'substitute':
+      return checkSubstituted(check, it, path);
   }
 }

@@ -8,6 +8,7 @@ import { checkFlow } from './check-flow.ts';
 import { checkResponse } from './check-response.ts';
 import { checkCorrections } from './check-rework.ts';
 import { checkPriorities, checkRoutes } from './check-routes.ts';
+import { checkStandIns } from './check-stand-ins.ts';
 import { checkStation } from './check-station.ts';
 import { checkStock } from './check-stock.ts';
 import { Checker, type Names, type Raw } from './checker.ts';
@@ -23,6 +24,7 @@ export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding
   for (const crew of raw.crew) checkCrew(check, crew);
   for (const carrier of raw.carriers) checkCarrier(check, carrier);
   checkFeatures(check);
+  checkStandIns(check);
   for (const it of raw.disturbances ?? []) checkDisturbance(check, it);
   for (const { name, responses } of raw.policies) {
     const retuned = new Set<string>();

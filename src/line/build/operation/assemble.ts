@@ -1,26 +1,53 @@
 import { clearances, sideNamed } from '../../../scenario/clearances.ts';
+import { kindsOf } from '../../../scenario/stand-ins.ts';
 import type { SpecOf } from '../../../scenario/stations.ts';
 import type { Pair } from '../../fit.ts';
 import { Forcing } from '../../forcing.ts';
-import type { Mate } from '../../hand.ts';
+import { Intake } from '../../intake.ts';
+import { Mate, type MateKind } from '../../mate.ts';
 import { Assemble } from '../../operations/assemble.ts';
 import { correlateMate } from '../correlate.ts';
 import type { Plan } from '../plan.ts';
 import { readerOf } from './reader.ts';
 import { timeOf } from './visits.ts';
 
-function mateOf(name: string, station: string, plan: Plan): Mate {
+/** One kind of a mate; the features of a stand-in in the order of `features`, which are those of the mate itself. */
+function kindOf(
+  name: string,
+  features: readonly string[],
+  station: string,
+  standsIn: boolean,
+  plan: Plan,
+): MateKind {
   const stock = plan.line.stocks.get(name)!;
   const spec = plan.scenario.stocks.find((candidate) => candidate.name === name)!;
-  const features = (spec.features ?? []).map(({ name, aim, lotSd, ownSd }) => ({
+  const own = (spec.features ?? []).map(({ name, aim, lotSd, ownSd }) => ({
+    name,
     aim,
     variation: stock.variation(name, lotSd, ownSd),
   }));
   correlateMate(
     spec,
-    features.map(({ variation }) => variation),
+    own.map(({ variation }) => variation),
   );
-  return { stock, want: stock.want(plan.station(station)), features };
+  return {
+    stock,
+    want: stock.want(plan.station(station), standsIn),
+    features: features.map((name) => own.find((feature) => feature.name === name)!),
+    standsIn,
+    used: 0,
+    thrown: 0,
+  };
+}
+
+function mateOf(name: string, station: string, plan: Plan): Mate {
+  const { stocks } = plan.scenario;
+  const features = (stocks.find((spec) => spec.name === name)!.features ?? []).map(({ name }) => name);
+  const kinds = kindsOf(name, stocks);
+  const mate = new Mate(kinds.map((kind, i) => kindOf(kind, features, station, i > 0, plan)));
+  const intake = new Intake(kinds, plan.station(station), (place) => mate.use(place));
+  plan.line.substitution.intakes.push(intake);
+  return mate;
 }
 
 function pairsOf(spec: SpecOf<'assemble'>, { scenario, line }: Plan): Pair[] {
@@ -65,6 +92,7 @@ export function assemble(spec: SpecOf<'assemble'>, plan: Plan): Assemble {
     spec.machines,
   );
   assemblies.set(spec.name, made);
-  for (const stock of spec.takes) plan.line.takers.push({ stock, taken: () => made.taken });
+  for (const kind of made.on.mates.flatMap(({ kinds }) => kinds))
+    plan.line.takers.push({ stock: kind.stock.name, taken: () => made.taken(kind) });
   return made;
 }

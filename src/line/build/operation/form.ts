@@ -4,7 +4,9 @@ import type { SpecOf } from '../../../scenario/stations.ts';
 import { ColdStart } from '../../cold-start.ts';
 import { Follows } from '../../follows.ts';
 import { FormingFlaws, type Outside, type Wall, type Window } from '../../forming-flaws.ts';
-import { Form, THICKNESS } from '../../operations/form.ts';
+import { FromSheet } from '../../from-sheet.ts';
+import { Form, type Sheet, THICKNESS } from '../../operations/form.ts';
+import { correlateLots } from '../correlate.ts';
 import type { Plan } from '../plan.ts';
 import { counted, sourceParts } from './source.ts';
 
@@ -58,18 +60,43 @@ function flawsOf(spec: Spec, { line, next }: Plan): FormingFlaws | null {
   return flaws;
 }
 
-export function form(spec: Spec, plan: Plan): Form {
-  const { settings, features, streams } = plan.line;
-  const on = sourceParts(spec, spec.takes, plan);
-  const { thickness } = plan.scenario.stocks.find(({ name }) => name === spec.takes)!;
-  const made = new Form(on, {
-    perSheet: spec.perSheet,
+/** A kind of sheet that the station may form, be it one that stands in for its own. */
+function sheetOf(name: string, spec: Spec, { line, scenario }: Plan): Sheet {
+  const find = (name: string) => scenario.stocks.find((stock) => stock.name === name)!;
+  const { thickness, settings: targets = [], shifts = [] } = find(name);
+  const standard = name === spec.takes;
+  const stock = line.stocks.get(name)!;
+  const moves = (spec.settings ?? []).map(({ name, target }) => {
+    const own = targets.find((setting) => setting.name === name);
+    return own ? own.target.value - target.value : 0;
+  });
+  const features = [...line.features.values()].map(
+    (feature): FromSheet =>
+      standard
+        ? feature.standard
+        : new FromSheet(feature.spec, stock, shifts.find(({ name }) => name === feature.spec.name)?.by),
+  );
+  // All features of a line are of its one part.
+  if (!standard) for (const part of scenario.parts) correlateLots(part, features);
+  return {
     thickness: thickness
       ? {
           nominal: thickness.nominal,
-          variation: on.stock.variation('sheet thickness', thickness.lotSd, thickness.ownSd),
+          more: thickness.nominal - find(spec.takes).thickness!.nominal,
+          variation: stock.variation('sheet thickness', thickness.lotSd, thickness.ownSd),
         }
       : null,
+    moves: standard || moves.every((move) => move === 0) ? null : moves,
+    features,
+  };
+}
+
+export function form(spec: Spec, plan: Plan): Form {
+  const { settings, features, streams } = plan.line;
+  const on = sourceParts(spec, spec.takes, plan);
+  const made = new Form(on, {
+    perSheet: spec.perSheet,
+    sheets: on.supplies.map(({ stock }) => sheetOf(stock.name, spec, plan)),
     times: [spec.heating, spec.cooling].filter((time) => time !== undefined),
     settings: (spec.settings ?? []).map(({ name, cycleSd, whenCold }) => ({
       ...settings.get(name)!,
@@ -83,5 +110,5 @@ export function form(spec: Spec, plan: Plan): Form {
     })),
     flaws: flawsOf(spec, plan),
   });
-  return counted(made, spec.takes, plan);
+  return counted(made, spec, plan);
 }

@@ -1,26 +1,33 @@
 import { samplerOf } from '../../../kernel/distributions/index.ts';
+import { kindsOf } from '../../../scenario/stand-ins.ts';
 import type { StationSpec } from '../../../scenario/stations.ts';
-import type { Source } from '../../operations/source.ts';
+import { Intake } from '../../intake.ts';
+import type { Source, SourceParts, Supply } from '../../operations/source.ts';
 import type { Plan } from '../plan.ts';
 
 /** What a source works on. */
-export function sourceParts(spec: StationSpec, takes: string, plan: Plan) {
+export function sourceParts(spec: StationSpec, takes: string, plan: Plan): SourceParts {
   const { calendar, parts, tally, streams, stocks } = plan.line;
-  const stock = stocks.get(takes)!;
-  const wants = plan.station(spec.name).machines.map(() => stock.want(plan.station(spec.name)));
-  const cycle = samplerOf(spec.cycle, streams.of(`station/${spec.name}/cycle`));
+  const station = plan.station(spec.name);
   // Deliveries of several stocks are numbered in turn.
   const names = [...stocks.keys()];
-  const delivery =
-    plan.delivery === null
-      ? null
-      : { column: plan.delivery, numberOf: (lot: number) => lot * names.length + names.indexOf(takes) };
-  return { calendar, parts, tally, stock, wants, cycle, delivery };
+  const supplies = kindsOf(takes, plan.scenario.stocks).map((name, i): Supply => {
+    const stock = stocks.get(name)!;
+    const wants = station.machines.map(() => stock.want(station, i > 0));
+    const place = names.indexOf(name);
+    return { stock, wants, numberOf: (lot) => lot * names.length + place, standsIn: i > 0, taken: 0 };
+  });
+  const cycle = samplerOf(spec.cycle, streams.of(`station/${spec.name}/cycle`));
+  return { calendar, parts, tally, supplies, cycle, delivery: plan.delivery };
 }
 
-/** Lets the self-check know what a source takes and makes. */
-export function counted<Of extends Source>(source: Of, stock: string, { line }: Plan): Of {
-  line.takers.push({ stock, taken: () => source.taken });
+/** Lets the self-check know what a source takes and makes, and policies what it takes. */
+export function counted<Of extends Source>(source: Of, { name }: StationSpec, plan: Plan): Of {
+  const { line } = plan;
+  const { supplies } = source.on;
+  for (const supply of supplies) line.takers.push({ stock: supply.stock.name, taken: () => supply.taken });
   line.starts.push(() => source.taken * source.perPiece);
+  const kinds = supplies.map(({ stock }) => stock.name);
+  line.substitution.intakes.push(new Intake(kinds, plan.station(name), (place) => source.use(place)));
   return source;
 }

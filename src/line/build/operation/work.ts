@@ -9,8 +9,7 @@ import { counted, sourceParts } from './source.ts';
 import { timeOf } from './visits.ts';
 
 export function work(spec: SpecOf<'work'>, plan: Plan): Operation {
-  if (spec.takes !== undefined)
-    return counted(new Source(sourceParts(spec, spec.takes, plan)), spec.takes, plan);
+  if (spec.takes !== undefined) return counted(new Source(sourceParts(spec, spec.takes, plan)), spec, plan);
   const time = timeOf(spec, plan);
   return spec.batch > 1 ? new Batch(time, spec.batch, shortOf(spec, plan)) : new Work(time);
 }
