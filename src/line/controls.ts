@@ -6,6 +6,7 @@ import type { FeatureSpec } from '../scenario/parts.ts';
 import { Claims } from './claims.ts';
 import type { Line } from './line.ts';
 import { OneIn } from './sampling.ts';
+import { type AheadSpec, setAhead } from './set-ahead.ts';
 import { setMatching } from './set-matching.ts';
 
 /** A reading as a policy sees it. */
@@ -130,6 +131,11 @@ export class Controls implements Actor {
   substituting(stock: string, by: string): Switch {
     const { substitution } = this.#line;
     return this.#claim<string | null>(`substitute ${stock}`, by, null, (now) => substitution.set(stock, now));
+  }
+
+  /** Lets an assembling station put parts aside without one of their mates while what comes back is told so. */
+  buildAhead(how: AheadSpec): Switch {
+    return setAhead(this.#line, how);
   }
 
   /** Tells whether a stock is low: at once, and at each change from then on. */

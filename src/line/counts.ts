@@ -28,6 +28,8 @@ export const COUNTS = [
   'lotsRejected',
   /** Parts started from what stands in for their stock, and assemblies made with what stands in for a mate. */
   'substituted',
+  /** Parts put aside without one of their mates. */
+  'setAside',
 ] as const;
 
 export type Count = (typeof COUNTS)[number];

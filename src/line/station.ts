@@ -7,6 +7,8 @@ import { STARVED, STATES } from './state.ts';
 export class Station implements Consumer {
   readonly name: string;
   readonly machines: readonly Machine[];
+  /** Parts put aside unfinished; null where none ever are. */
+  aside: { readonly count: number } | null = null;
 
   constructor(name: string, machines: readonly Machine[]) {
     this.name = name;
@@ -28,7 +30,7 @@ export class Station implements Consumer {
     const places = (inbox?.capacity ?? 0) > 0;
     for (const machine of this.machines) {
       machine.wake();
-      if (places && inbox!.count === 0) return;
+      if (places && inbox!.count === 0 && !this.aside?.count) return;
     }
   }
 
@@ -44,9 +46,10 @@ export class Station implements Consumer {
     return this.machines.some((machine) => machine.up);
   }
 
-  /** Parts on its machines and in front of it. */
+  /** Parts on its machines, in front of it and put aside. */
   get crowd(): number {
-    return this.machines.reduce((sum, { partsHere }) => sum + partsHere, this.inbox?.held ?? 0);
+    const beside = (this.inbox?.held ?? 0) + (this.aside?.count ?? 0);
+    return this.machines.reduce((sum, { partsHere }) => sum + partsHere, beside);
   }
 
   /** @param fate what becomes of the cycles under way */

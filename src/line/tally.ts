@@ -29,6 +29,8 @@ export class Tally {
   lotsRejected = 0;
   /** Parts started from what stands in for their stock, and assemblies made with what stands in for a mate. */
   substituted = 0;
+  /** Parts put aside without one of their mates. */
+  setAside = 0;
   /** Sum over good parts of the time from start to leaving, s. */
   leadSeconds = 0;
   /** The same over all parts that left. */

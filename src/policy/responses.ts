@@ -1,5 +1,6 @@
 import type { Controls } from '../line/controls.ts';
 import type { ResponseSpec } from '../scenario/responses.ts';
+import { buildAhead } from './build-ahead.ts';
 import { expedite } from './expedite.ts';
 import { hold } from './hold.ts';
 import { inspect } from './inspect.ts';
@@ -23,6 +24,7 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
   expedite,
   retarget,
   substitute,
+  'build-ahead': buildAhead,
 };
 
 /** Puts the responses of a policy to work in their order: where two set the same thing, the later one holds. */

@@ -105,6 +105,15 @@ const substitute = entry({
   when,
 });
 
+const buildAhead = entry({
+  do: z.literal('build-ahead'),
+  at: name.describe('an assembling station'),
+  without: name.describe('the mate that parts are worked on without and put aside'),
+  'up-to': count(1).describe('how many parts may be put aside at once'),
+  finish: time.describe('time to finish such a part once the mate is there, the oldest first, before others'),
+  when,
+});
+
 /** One response. */
 export const response = kinds(
   'do',
@@ -119,8 +128,9 @@ export const response = kinds(
     'expedite',
     'retarget',
     'substitute',
+    'build-ahead',
   ],
-  [stopAndFix, inspect, retune, match, rework, hold, slow, expedite, retarget, substitute],
+  [stopAndFix, inspect, retune, match, rework, hold, slow, expedite, retarget, substitute, buildAhead],
 );
 
 export type ResponseSpec = z.output<typeof response>;

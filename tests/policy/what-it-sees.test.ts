@@ -17,6 +17,7 @@ it('a policy reaches the line through these and no others, none of which gives a
     ...[
       'adjust',
       'after',
+      'buildAhead',
       'drawn',
       'expedite',
       'fix',

@@ -60,3 +60,30 @@ describe('what is done while a stock is low', () => {
     [carryOn, policy(`do: ¤retarge, setting: heater, by: 4 °C, ${when}`), 'did you mean "retarget"?'],
   ]);
 });
+
+describe('build-ahead', () => {
+  const ahead = (keys: string, more = '') =>
+    `${carryOn}  ahead: [{ do: build-ahead, ${keys}, up-to: 6, finish: 4 s, when: { stock: sheet, below: 1 } }${more}]\n`;
+  refuses([
+    [
+      carryOn,
+      ahead('at: ¤gauging, without: frame'),
+      '"gauging" is a station that does gauge; expected one that does assemble',
+    ],
+    [carryOn, ahead('at: assembly, without: ¤sheet'), '"sheet" is no mate that "assembly" takes'],
+    [carryOn, ahead('at: assembly, without: ¤frme'), 'did you mean "frame"?'],
+    [
+      carryOn,
+      ahead(
+        'at: assembly, without: frame',
+        ', { do: build-ahead, at: ¤assembly, without: frame, up-to: 1, finish: 1 s, when: { stock: sheet, below: 2 } }',
+      ),
+      'this policy builds ahead at "assembly" already',
+    ],
+    [
+      'policies:\n  carry on: []\n',
+      `carriers: { tray: { number: 9, from: assembly, to: packing } }\npolicies:\n${ahead('at: ¤assembly, without: frame')}`,
+      'parts take the carriers "tray" here, so they cannot be put aside',
+    ],
+  ]);
+});

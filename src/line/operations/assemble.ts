@@ -12,6 +12,7 @@ import type { Reader } from '../reader.ts';
 import type { Rejects } from '../rejects.ts';
 import type { Tally } from '../tally.ts';
 import type { VisitTime } from '../visit-time.ts';
+import type { BuildAhead } from './build-ahead.ts';
 
 export interface AssembleParts {
   readonly time: VisitTime;
@@ -42,6 +43,8 @@ export interface Misfits {
 export class Assemble implements Operation {
   misfits: Misfits;
   matching: Matching | null = null;
+  /** Null where no policy builds ahead. */
+  ahead: BuildAhead | null = null;
   readonly on: AssembleParts;
   /** Told of every attempt: whether it did not fit, be it pressed together or not. */
   readonly fitListeners: ((misfit: boolean) => void)[] = [];
@@ -70,14 +73,21 @@ export class Assemble implements Operation {
   }
 
   ready(machine: Machine): boolean {
+    if (this.ahead !== null) {
+      // It would go on with what was put aside.
+      if (this.ahead.couldResume) return false;
+      if (this.ahead.couldStart) return true;
+    }
     return this.hands[machine.slot]!.full || this.on.scrapWithoutMates || this.matesThere();
   }
 
   begin(machine: Machine): boolean {
+    if (this.ahead?.resume(machine)) return true;
     const inbox = machine.inbox!;
     if (inbox.count === 0) return false;
     const hand = this.hands[machine.slot]!;
     if (!hand.full && !this.matesThere()) {
+      if (this.ahead?.start(machine)) return true;
       if (!this.on.scrapWithoutMates) return this.lacks(inbox.count);
       this.put(machine, hand, inbox.shift(), 0);
       hand.destined = this.on.scrap;
@@ -93,26 +103,33 @@ export class Assemble implements Operation {
     if (place < 0) return false;
     const row = place === 0 ? inbox.shift() : inbox.take(place);
     this.put(machine, hand, row, matching?.takes ?? 0);
-    this.identify(machine, hand, row);
-    // A part that is sent to be marked anew is not worked on now.
-    if (hand.destined !== null && hand.destined === this.on.reader?.sent) return true;
-    machine.cycle += this.on.time.of(row);
-    if (this.on.forcing !== null && hand.destined === null) this.press(machine, hand, this.on.forcing);
+    if (this.prepare(machine, hand, row)) this.press(machine, hand);
     return true;
   }
 
+  /** Reads the part's mark and adds that and the work on it to the cycle; says whether it is to be assembled here. */
+  prepare(machine: Machine, hand: Hand, row: number): boolean {
+    this.identify(machine, hand, row);
+    // A part that is sent to be marked anew is not worked on now.
+    if (hand.destined !== null && hand.destined === this.on.reader?.sent) return false;
+    machine.cycle += this.on.time.of(row);
+    return hand.destined === null;
+  }
+
   finish(machine: Machine): void {
+    if (this.ahead?.finish(machine)) return;
     const hand = this.hands[machine.slot]!;
     machine.outlets[0] = hand.destined ?? this.attempt(machine.load[0]!, hand);
   }
 
   /** Mates of a kind taken: those used, thrown away and in hand. */
   taken(kind: MateKind): number {
-    return kind.used + kind.thrown + this.hands.filter((hand) => hand.holds(kind)).length;
+    const inHand = this.hands.filter((hand) => hand.holds(kind)).length;
+    return kind.used + kind.thrown + inHand + (this.ahead?.holding(kind) ?? 0);
   }
 
   /** Puts a part on the machine for a cycle of so many seconds. */
-  private put(machine: Machine, hand: Hand, row: number, cycle: number): void {
+  put(machine: Machine, hand: Hand, row: number, cycle: number): void {
     machine.load[0] = row;
     machine.loaded = 1;
     machine.cycle = cycle;
@@ -129,12 +146,15 @@ export class Assemble implements Operation {
   }
 
   /** What is pressed takes longer, which is known beforehand: the sizes do not change on the machine. */
-  private press(machine: Machine, hand: Hand, forcing: Forcing): void {
+  press(machine: Machine, hand: Hand): void {
+    const { forcing } = this.on;
+    if (forcing === null) return;
     this.fit.judge(machine.load[0]!, hand.mate);
     if (forcing.isTried(this.fit)) machine.cycle += forcing.takes;
   }
 
-  private attempt(row: number, hand: Hand): Place {
+  /** Tries whether a part and the mates in hand fit; where the part goes then. */
+  attempt(row: number, hand: Hand): Place {
     const { parts, tally, next, forcing, pairs } = this.on;
     const { fit } = this;
     fit.judge(row, hand.mate);
@@ -195,7 +215,8 @@ export class Assemble implements Operation {
 
   /** Says which mates so many parts wait for: none of them can be worked on, so it is never true. */
   private lacks(waiting: number): boolean {
-    for (const { now } of this.on.mates) if (now.stock.onHand === 0) now.stock.lack(now.want, waiting);
+    const all = waiting + (this.ahead?.waiting ?? 0);
+    for (const { now } of this.on.mates) if (now.stock.onHand === 0) now.stock.lack(now.want, all);
     return false;
   }
 }

@@ -66,6 +66,20 @@ function checkSubstituted(check: Checker, it: ResponseOf<'substitute'>, path: Pa
     check.say([...path, 'for'], `no station takes "${it.for}"`);
 }
 
+/** Parts that are put aside keep their carriers, and would be given another as they are taken up again. */
+function checkAhead(check: Checker, { at, without }: ResponseOf<'build-ahead'>, path: Path): void {
+  check.station([...path, 'at'], at, ['assemble']);
+  const station = check.stations.get(at);
+  if (station?.does !== 'assemble') return;
+  check.known([...path, 'without'], without, station.takes, `mate that "${at}" takes`);
+  const carriers = check.raw.carriers.find(({ from }) => from === at);
+  if (carriers)
+    check.say(
+      [...path, 'at'],
+      `parts take the carriers "${carriers.name}" here, so they cannot be put aside; let a station before it take them`,
+    );
+}
+
 /** Whether what a response watches and changes is there and can be watched and changed. */
 export function checkResponse(check: Checker, it: ResponseSpec, path: Path): void {
   if ('when' in it) checkCondition(check, it.when, [...path, 'when']);
@@ -97,5 +111,7 @@ export function checkResponse(check: Checker, it: ResponseSpec, path: Path): voi
       return checkRetargeted(check, it, path);
     case 'substitute':
       return checkSubstituted(check, it, path);
+    case 'build-ahead':
+      return checkAhead(check, it, path);
   }
 }

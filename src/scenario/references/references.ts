@@ -28,9 +28,18 @@ export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding
   for (const it of raw.disturbances ?? []) checkDisturbance(check, it);
   for (const { name, responses } of raw.policies) {
     const retuned = new Set<string>();
+    const ahead = new Set<string>();
     for (const [i, response] of responses.entries()) {
       const path = ['policies', name, names.places.get(name)?.[i] ?? i];
       checkResponse(check, response, path);
+      if (response.do === 'build-ahead') {
+        if (ahead.has(response.at))
+          check.say(
+            [...path, 'at'],
+            `this policy builds ahead at "${response.at}" already; take one of them out`,
+          );
+        ahead.add(response.at);
+      }
       if (response.do !== 'retune') continue;
       if (retuned.has(response.setting)) {
         check.say(
