@@ -2,14 +2,15 @@
 export class Intake {
   /** The names of the stock and of all that may take its place, itself first. */
   readonly kinds: readonly string[];
-  private readonly station: { wake(): void };
+  private readonly wake: () => void;
   /** Lets the station take pieces of the kind at this place. */
   private readonly use: (place: number) => void;
   private place = 0;
 
-  constructor(kinds: readonly string[], station: { wake(): void }, use: (place: number) => void) {
+  /** @param wake lets the station begin if it can now */
+  constructor(kinds: readonly string[], wake: () => void, use: (place: number) => void) {
     this.kinds = kinds;
-    this.station = station;
+    this.wake = wake;
     this.use = use;
   }
 
@@ -19,6 +20,6 @@ export class Intake {
     if (place === this.place) return;
     this.place = place;
     this.use(place);
-    this.station.wake();
+    this.wake();
   }
 }

@@ -69,6 +69,8 @@ export class Line {
   /** Whether an arrival that finds no room is turned away anywhere. */
   turnsAway = false;
   readonly turnedAway = new Exit(this.calendar, this.parts, this.tally, 'turnedAway');
+  /** Whether stations may begin: not while a policy is put to work. */
+  started = false;
   /** Column: 1 once the part was sent to a rework station. */
   reworked!: number;
   /** Where rejects go that are sent to a place by its name: pass, scrap or a rework station; `next` is for pass. */
@@ -78,11 +80,17 @@ export class Line {
     this.streams = new Streams(seed);
   }
 
+  /** Lets a station begin if it can now and could not before. */
+  wake(station: Station): void {
+    if (this.started) station.wake();
+  }
+
   /** Sets every station to work and lets the first orders go out. */
   start(): void {
     for (const shifts of this.shifts.values()) shifts.open();
     for (const stock of this.stocks.values()) stock.open();
     this.demand?.open();
+    this.started = true;
     for (const { machines } of this.stations.values()) for (const machine of machines) machine.wake();
   }
 }

@@ -9,7 +9,8 @@ import { VisitTime } from './visit-time.ts';
 export type AheadSpec = Omit<ResponseOf<'build-ahead'>, 'do' | 'when'>;
 
 /** Lets an assembling station build ahead; what comes back takes whether it does so from now on. */
-export function setAhead({ assemblies, stations, parts, streams, tally }: Line, how: AheadSpec) {
+export function setAhead(line: Line, how: AheadSpec): (holds: boolean) => void {
+  const { assemblies, stations, parts, streams, tally } = line;
   const { at, without, upTo, finish } = how;
   const assembly = assemblies.get(at)!;
   const station = stations.get(at)!;
@@ -26,8 +27,8 @@ export function setAhead({ assemblies, stations, parts, streams, tally }: Line, 
   const ahead = new BuildAhead(rules, assembly, aside, hands, machines.length);
   assembly.ahead = ahead;
   station.aside = aside;
-  return (holds: boolean): void => {
+  return (holds) => {
     ahead.on = holds;
-    if (holds) station.wake();
+    if (holds) line.wake(station);
   };
 }

@@ -5,7 +5,11 @@ import { Substitution } from '../../src/line/substitution.ts';
 it('turns every intake to what is in the place of its stock, and wakes its station only if that is another', () => {
   const seen: string[] = [];
   const intake = (kinds: string[]) =>
-    new Intake(kinds, { wake: () => seen.push('wake') }, (place) => seen.push(kinds[place]!));
+    new Intake(
+      kinds,
+      () => seen.push('wake'),
+      (place) => seen.push(kinds[place]!),
+    );
   const substitution = new Substitution();
   substitution.intakes.push(intake(['a', 'b', 'c']), intake(['b', 'c']));
   substitution.set('b', 'c');

@@ -45,7 +45,8 @@ function mateOf(name: string, station: string, plan: Plan): Mate {
   const features = (stocks.find((spec) => spec.name === name)!.features ?? []).map(({ name }) => name);
   const kinds = kindsOf(name, stocks);
   const mate = new Mate(kinds.map((kind, i) => kindOf(kind, features, station, i > 0, plan)));
-  const intake = new Intake(kinds, plan.station(station), (place) => mate.use(place));
+  const wake = () => plan.line.wake(plan.station(station));
+  const intake = new Intake(kinds, wake, (place) => mate.use(place));
   plan.line.substitution.intakes.push(intake);
   return mate;
 }

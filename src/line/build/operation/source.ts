@@ -28,6 +28,7 @@ export function counted<Of extends Source>(source: Of, { name }: StationSpec, pl
   for (const supply of supplies) line.takers.push({ stock: supply.stock.name, taken: () => supply.taken });
   line.starts.push(() => source.taken * source.perPiece);
   const kinds = supplies.map(({ stock }) => stock.name);
-  line.substitution.intakes.push(new Intake(kinds, plan.station(name), (place) => source.use(place)));
+  const wake = () => line.wake(plan.station(name));
+  line.substitution.intakes.push(new Intake(kinds, wake, (place) => source.use(place)));
   return source;
 }
