@@ -106,6 +106,13 @@ describe('build-ahead', () => {
     });
   });
 
+  it('lets every machine that idles finish what was put aside', () => {
+    // At 55 s the first machine is at work on that of 50 s, until 56 s: the second takes up that of 20 s at once.
+    const ends = [16, 59, 60, 63, 64];
+    const text = cell({ keys: 'machines: 2', upTo: 9 });
+    expect(goods(about(ends), text)).toEqual(ends.flatMap((_, i) => [i, i + 1]));
+  });
+
   it('puts nothing aside while another mate is missing, too', () => {
     const text = cell().replace('pin: { unlimited: true }', 'pin: { on-hand: 2 }');
     expect(at([54], text)[0]).toMatchObject({ setAside: 1, pieces: { pin: 2, frame: 1 } });
