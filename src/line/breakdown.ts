@@ -2,6 +2,7 @@ import type { Actor, Calendar } from '../kernel/calendar.ts';
 import type { Sampler } from '../kernel/distributions/distribution.ts';
 import type { Client, Service } from './crew.ts';
 import type { Machine } from './machine.ts';
+import type { Spare } from './spare.ts';
 
 const FAIL = 0;
 const REPAIRED = 1;
@@ -16,11 +17,13 @@ export interface BreakdownRules {
   /** Who repairs it. */
   readonly crew: Service;
   readonly priority: number;
+  /** What the repair needs besides; null where it needs nothing. */
+  readonly spare: Spare | null;
   /** Called when it is repaired. */
   readonly onDone: (() => void) | null;
 }
 
-/** One way in which a machine breaks down, and is repaired as soon as one of the crew is there. */
+/** One way in which a machine breaks down, and is repaired as soon as the spare is there, if it needs one, and then one of the crew. */
 export class Breakdown implements Actor, Client {
   readonly name: string;
   readonly place: number;
@@ -50,6 +53,7 @@ export class Breakdown implements Actor, Client {
     this.me = calendar.enter(this);
     this.rules = rules;
     this.renewed = renewed;
+    if (rules.spare !== null) rules.spare.repair = this;
   }
 
   /** Lets its life run anew. */
@@ -63,7 +67,15 @@ export class Breakdown implements Actor, Client {
   }
 
   fail(): void {
-    this.machine.stop(this.rules.fate, false);
+    const { spare, crew, fate } = this.rules;
+    this.machine.stop(fate, false);
+    if (spare === null) return crew.call(this);
+    spare.worn++;
+    spare.ask();
+  }
+
+  /** The spare is there. */
+  supplied(): void {
     this.rules.crew.call(this);
   }
 

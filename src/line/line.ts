@@ -15,6 +15,7 @@ import { PartTable } from './part-table.ts';
 import type { Rejects } from './rejects.ts';
 import type { Setting } from './setting.ts';
 import type { Shifts } from './shifts.ts';
+import type { Spare } from './spare.ts';
 import type { Station } from './station.ts';
 import type { Stock } from './stock.ts';
 import { Substitution } from './substitution.ts';
@@ -58,6 +59,8 @@ export class Line {
   readonly takers: { readonly stock: string; readonly taken: () => number }[] = [];
   /** What is taken in the place of what. */
   readonly substitution = new Substitution();
+  /** What breakdowns need to be repaired. */
+  readonly spares: Spare[] = [];
   /** How many parts each source brought into being. */
   readonly starts: (() => number)[] = [];
   /** Null where no part can have a flaw that is not seen at once. */

@@ -5,6 +5,7 @@ import { RESTARTS, RESUMES, SCRAPS } from './fate.ts';
 import type { Consumer, Place, Unloader, Waiter } from './place.ts';
 import {
   AWAITING_HANDLING,
+  AWAITING_SPARE,
   AWAITING_TECHNICIAN,
   BLOCKED,
   DOWN,
@@ -116,6 +117,8 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   private stops = 0;
   /** Stops that wait for a technician. */
   private unattended = 0;
+  /** Those among them that wait for a spare first. */
+  private spareless = 0;
   private holds = 0;
   private off = false;
 
@@ -222,6 +225,17 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   /** A technician has come to one of its stops. */
   attend(): void {
     this.unattended--;
+    this.show();
+  }
+
+  /** One of its stops waits for a spare, until `supplied`. */
+  lack(): void {
+    this.spareless++;
+    this.show();
+  }
+
+  supplied(): void {
+    this.spareless--;
     this.show();
   }
 
@@ -438,7 +452,7 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
 
   private doing(): number {
     if (this.off && this.rests) return OFF_SHIFT;
-    if (this.stops > 0) return this.unattended === this.stops ? AWAITING_TECHNICIAN : DOWN;
+    if (this.stops > 0) return this.stopped();
     switch (this.phase) {
       case CYCLE:
         return WORKING;
@@ -449,6 +463,12 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
       default:
         return this.shownMeanwhile;
     }
+  }
+
+  /** Whether somebody is at one of its stops, is called to one, or all wait for a spare. */
+  private stopped(): number {
+    if (this.unattended < this.stops) return DOWN;
+    return this.spareless === this.stops ? AWAITING_SPARE : AWAITING_TECHNICIAN;
   }
 
   /** Whether nothing is done at it: no cycle, and nobody who sets it up, loads or unloads it. */

@@ -1,6 +1,7 @@
 import type { Line } from './line.ts';
 import type { Machine } from './machine.ts';
 import { BORN } from './part-table.ts';
+import type { Spare } from './spare.ts';
 import { WORKING } from './state.ts';
 import type { Stock } from './stock.ts';
 
@@ -58,6 +59,15 @@ function checkStock({ name, initial, onHand, tally, lots, orders }: Stock): void
   equal(`stock "${name}": on order = pieces of all orders that are out`, onOrder, out);
 }
 
+/** A machine always has its piece, whole or worn out, but while it waits for one. */
+function checkSpare({ machine, taken, got, worn, given, waits }: Spare): void {
+  equal(
+    `spare of "${machine.name}": the first + taken + got from others = worn out + given away + in place or put aside`,
+    1 + taken + got,
+    worn + given + (waits ? 0 : 1),
+  );
+}
+
 /**
  * Checks a line whose clock has reached its end: nothing appeared or vanished, Little's law (J. D. C. Little,
  * 1961, Operations Research 9, 383-387) holds as the identity it is over a whole run, no station finished more
@@ -103,6 +113,9 @@ export function selfCheck(line: Line): void {
     if (busy > most * (1 + ROUNDING))
       throw new SelfCheckError(`crew "${crew.name}" is not busier than it can be`, busy, most);
   }
+  for (const spare of line.spares) checkSpare(spare);
+  const passed = (of: 'given' | 'got') => line.spares.reduce((sum, spare) => sum + spare[of], 0);
+  equal('spares: given by machines = got by machines', passed('given'), passed('got'));
   if (line.demand) {
     const { demand } = line;
     const came = demand.atStart + tally.good;

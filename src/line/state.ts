@@ -5,6 +5,7 @@ export const STATES = [
   'blocked',
   'down',
   'awaiting_technician',
+  'awaiting_spare',
   'awaiting_handling',
   'set_up',
   'off_shift',
@@ -18,7 +19,8 @@ export const STARVED = 1;
 export const BLOCKED = 2;
 export const DOWN = 3;
 export const AWAITING_TECHNICIAN = 4;
-export const AWAITING_HANDLING = 5;
-export const SET_UP = 6;
-export const OFF_SHIFT = 7;
-export const HELD = 8;
+export const AWAITING_SPARE = 5;
+export const AWAITING_HANDLING = 6;
+export const SET_UP = 7;
+export const OFF_SHIFT = 8;
+export const HELD = 9;

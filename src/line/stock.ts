@@ -3,7 +3,6 @@ import { samplerOf } from '../kernel/distributions/index.ts';
 import { standardNormal } from '../kernel/distributions/normal.ts';
 import type { Stream, Streams } from '../kernel/streams.ts';
 import type { StockSpec } from '../scenario/stocks.ts';
-import type { Consumer } from './place.ts';
 import { Level } from './supply/level.ts';
 import { Lots } from './supply/lots.ts';
 import type { Order } from './supply/order.ts';
@@ -19,10 +18,14 @@ export interface Want {
   owed: number;
   /** Whether it takes pieces of another stock just now, in the place of which this one stands or may stand. */
   idle: boolean;
+  /** When it came to wait for the first of them, by number among all that did. */
+  turn: number;
 }
 
-/** A station that takes pieces. */
-interface Taker extends Consumer {
+/** A station or a repair that takes pieces. */
+interface Taker {
+  /** Pieces have come. */
+  wake(): void;
   /** Whether a part waits at its door because it cannot start: where it has no places in front. */
   readonly keepsOut: boolean;
 }
@@ -51,6 +54,9 @@ export class Stock implements Actor {
   private readonly variations = new Map<string, Variation>();
   private readonly shelfLife: ShelfLife | null;
   private readonly unsoundLuck: Stream;
+  /** Whether pieces that come go to whoever has waited longest, and not to the stations in their order. */
+  private inTurn = false;
+  private turns = 0;
   /** Pieces that something waits for, at all stations together. */
   private owed = 0;
   /** Whether a piece was asked for in vain since the last delivery. */
@@ -94,11 +100,17 @@ export class Stock implements Actor {
    * @param idle whether it takes none yet
    */
   want(station: Taker, idle = false): Want {
-    const want = { owed: 0, idle };
+    const want = { owed: 0, idle, turn: 0 };
     const known = this.takers.find((taker) => taker.station === station);
     if (known) known.wants.push(want);
     else this.takers.push({ station, wants: [want] });
     return want;
+  }
+
+  /** Enters a repair that takes pieces: from then on all that wait for the stock are served in turn. */
+  wantInTurn(repair: Taker): Want {
+    this.inTurn = true;
+    return this.want(repair);
   }
 
   /**
@@ -142,6 +154,11 @@ export class Stock implements Actor {
   /** What waits for pieces turns to another stock, or back to this one. */
   turn(want: Want, away: boolean): void {
     want.idle = away;
+    this.forgo(want);
+  }
+
+  /** What was waited for has come another way. */
+  forgo(want: Want): void {
     this.owed -= want.owed;
     want.owed = 0;
     this.setAlert();
@@ -275,7 +292,7 @@ export class Stock implements Actor {
     this.lots.add(number, pieces, unsound - found, this.expiry(number));
     if (this.lots.unsound > 0) this.discover();
     this.setAlert();
-    for (const { station } of this.takers) station.wake();
+    for (const { station } of this.inTurn ? this.byTurn() : this.takers) station.wake();
     // Not all came that was ordered, or this was the one order that may be out.
     this.watch(this.rule!);
   }
@@ -322,7 +339,15 @@ export class Stock implements Actor {
     this.setAlert();
   }
 
+  /** Those that take pieces, the longest waiting first. A station has one turn, however many wait in front of it. */
+  private byTurn() {
+    const turn = ({ wants }: { readonly wants: readonly Want[] }) =>
+      wants.reduce((first, { owed, turn }) => (owed > 0 ? Math.min(first, turn) : first), this.turns + 1);
+    return [...this.takers].sort((a, b) => turn(a) - turn(b));
+  }
+
   private note(want: Want, waiting: number): void {
+    if (want.owed === 0) want.turn = ++this.turns;
     this.owed += waiting - want.owed;
     want.owed = waiting;
     this.fallShort();

@@ -46,6 +46,13 @@ export const STATE_LOOKS: Readonly<Record<State, StateLook>> = {
     ink: '#ffffff',
     meaning: 'waiting for one of the crew to repair it, set it up or maintain it',
   },
+  awaiting_spare: {
+    word: 'no spare',
+    letter: 'p',
+    colour: '#8a180c',
+    ink: '#ffffff',
+    meaning: 'broken down, and the spare for its repair is out of stock',
+  },
   awaiting_handling: {
     word: 'no handler',
     letter: 'l',

@@ -10,6 +10,9 @@ export const breakdown = entry({
   repair: time.describe('time to repair, from when the repair begins'),
   cycle: word(['resumes', 'restarts', 'scraps']).describe('what becomes of the interrupted cycle'),
   crew: name.optional().describe('who repairs it; left out, the repair begins at once'),
+  spare: name
+    .optional()
+    .describe('a stock: each repair takes one piece of it, and nobody is called before one is there'),
   priority: count(1).default(1).describe('among the calls for the crew; 1 is served first'),
 });
 

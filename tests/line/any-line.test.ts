@@ -103,6 +103,7 @@ function seen(scenario: Scenario, outcome: Outcome): string[] {
     ),
     ...of('blocked', ({ name }) => shares(name).blocked > 0.05),
     ...of('awaiting technician', ({ name }) => shares(name).awaiting_technician > 0.02),
+    ...of('awaiting a spare', ({ name }) => shares(name).awaiting_spare > 0.02),
     ...of('awaiting handling', ({ name }) => shares(name).awaiting_handling > 0.02),
     ...of('off shift', ({ name }) => shares(name).off_shift > 0.02),
     ...['finishes', 'resumes', 'restarts', 'scraps'].flatMap((end) =>
@@ -207,7 +208,7 @@ describe('any line whatever', { timeout: 120_000 }, () => {
 
 /** What must have been seen to happen in one of 60 lines at the least. */
 const EXPECTED = [
-  ...['deburring', 'hopeless rework'],
+  ...['deburring', 'hopeless rework', 'awaiting a spare'],
   ...['good', 'rework', 'scrap', 'turned away', 'out of stock', 'blocked', 'awaiting technician'],
   ...['awaiting handling', 'off shift', 'shift finishes', 'shift resumes', 'shift restarts', 'shift scraps'],
   ...[

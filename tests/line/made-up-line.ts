@@ -96,6 +96,18 @@ const stock = fc.oneof(
   fc.record({ 'on-hand': fc.integer({ min: 0, max: 30 }) }),
 );
 
+/** Spares: few, that come again soon, or many, so that most lines go on. */
+const elements = fc.oneof(
+  fc.record({
+    'on-hand': fc.integer({ min: 1, max: 2 }),
+    'up-to': fc.integer({ min: 1, max: 2 }),
+    'lead-time': fc.oneof(seconds(10, 60), law(0.5)),
+    'when-short': fc.constantFrom('waits', 'backorders'),
+  }),
+  fc.constant({ unlimited: true }),
+  fc.record({ 'on-hand': fc.integer({ min: 5, max: 20 }) }),
+);
+
 /** How an assembling station would match. */
 const match = fc
   .record({
@@ -215,6 +227,8 @@ const asked = {
     { maxLength: 2 },
   ),
   seed: fc.integer({ min: 1, max: 1000 }),
+  // Behind all others, so that these stay as they were.
+  spares: seldom(fc.record({ element: elements, modes: fc.constantFrom(1, 3, 6, 7) }), 3),
 };
 
 type Asked = {
@@ -242,7 +256,13 @@ class Callers {
 }
 
 /** The keys of a station for what it was given. */
-function given(station: string, on: Equipment, callers: Callers, calendar: { used: boolean }) {
+function given(
+  station: string,
+  on: Equipment,
+  callers: Callers,
+  calendar: { used: boolean },
+  spares: Asked['spares'],
+) {
   const doneBy = (it: { by: object; takes: unknown; call: Call } | undefined, name: string) =>
     it && { [name]: { ...it.by, takes: it.takes, ...callers.from(station, 'fitter', 'crew', it.call) } };
   const modes = on.breakdowns?.map(({ every, boundless: life, call, ...rest }, i) => [
@@ -250,6 +270,7 @@ function given(station: string, on: Equipment, callers: Callers, calendar: { use
     {
       ...{ every: rest.cycle === 'resumes' ? every : life, ...rest },
       ...callers.from(station, 'fitter', 'crew', call),
+      ...(spares && (spares.modes >> i) % 2 === 1 && { spare: 'element' }),
     },
   ]);
   if (on.shiftEnd) calendar.used = true;
@@ -309,7 +330,7 @@ function readerOf(
 
 /** A scenario in the format of the files, whole and sound. */
 function scenarioOf(it: Asked) {
-  const { sheet, mate, first, hours, demand, carriers, stoppages } = it;
+  const { sheet, first, hours, demand, carriers, stoppages } = it;
   const callers = new Callers({ fitter: it.fitter, robot: it.robot });
   const calendar = { used: false };
   const formed = first.does === 'form';
@@ -325,7 +346,7 @@ function scenarioOf(it: Asked) {
       arrive: { does: 'arrive', every: first.cycle, 'when-full': first.whenFull },
     }[first.does],
   };
-  const own = first.does === 'arrive' ? {} : given('s0', first.equipment, callers, calendar);
+  const own = first.does === 'arrive' ? {} : given('s0', first.equipment, callers, calendar, it.spares);
   stations.s0 = { ...stations.s0, ...own, to: passesTo(0, first.route, rest, demand !== undefined) };
   let feeder: string | undefined;
   let anew = false;
@@ -368,7 +389,7 @@ function scenarioOf(it: Asked) {
           ? { 'first-of-lot': every }
           : { every: inspects === 'clock' ? `${10 * every} s` : every };
     mostBatched = Math.max(mostBatched, batch, does === 'gauge' && 'acceptance' in inspection ? lot : 1);
-    const equipped = given(name, station.equipment, callers, calendar);
+    const equipped = given(name, station.equipment, callers, calendar, it.spares);
     const kinds: Record<string, object> = {
       work: { batch },
       trim: {
@@ -407,7 +428,7 @@ function scenarioOf(it: Asked) {
         does: 'rework',
         buffer: 'unlimited',
         cycle,
-        ...given('bench', equipment, callers, calendar),
+        ...given('bench', equipment, callers, calendar, it.spares),
         limit,
       },
       ...{ corrects: { rim: { removes: '50 %', 'own-sd': '0.1 mm', ...reach } }, to: feeder },
@@ -426,7 +447,7 @@ function scenarioOf(it: Asked) {
   return {
     ...{ mendline: 1, title: 'any', about: 'a line made up at random' },
     run: { 'warm-up': `${WARM_UP} s`, length: `${LENGTH} s`, seeds: 1 },
-    stock: { sheet, mate: { ...mate, features: { groove: { nominal: '11 mm', 'own-sd': '0.3 mm' } } } },
+    stock: stocksOf(it, Object.values(stations)),
     parts: formed ? { tray: { features: { rim } } } : undefined,
     stations,
     ...(crews.length > 0 && { crew: Object.fromEntries(crews) }),
@@ -446,6 +467,16 @@ function scenarioOf(it: Asked) {
       ),
     },
   };
+}
+
+/** The stocks that some station takes from: others would be refused. */
+function stocksOf({ sheet, mate, spares }: Asked, stations: readonly object[]) {
+  const features = { groove: { nominal: '11 mm', 'own-sd': '0.3 mm' } };
+  const text = JSON.stringify(stations);
+  const used = (name: string) =>
+    [`"takes":"${name}"`, `"takes":["${name}"]`, `"spare":"${name}"`].some((key) => text.includes(key));
+  const all = Object.entries({ sheet, mate: { ...mate, features }, element: spares?.element });
+  return Object.fromEntries(all.filter(([name]) => used(name)));
 }
 
 const rim = {

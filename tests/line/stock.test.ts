@@ -51,13 +51,7 @@ describe('stock', () => {
     );
     const width = stock.variation('width', 1, 0);
     const again = stock.variation('width', 1, 0);
-    const want = stock.want({
-      name: 'only',
-      machines: [],
-      couldStart: false,
-      keepsOut: false,
-      wake: () => {},
-    });
+    const want = stock.want({ keepsOut: false, wake: () => {} });
     stock.open();
     const lots: number[] = [];
     for (let k = 0; k < 9; k++) {

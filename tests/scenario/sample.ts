@@ -64,6 +64,7 @@ stations:
       - { hole: frame.groove, shaft: rim, least: 0.1 mm, most: 0.6 mm }
     misfit: bench
     reader: { reads: 99 %, unread: { by-hand: 12 s } }
+    breakdowns: { torn: { every: 99 h, counted: working, repair: 7 min, cycle: resumes, spare: film } }
     to: packing
   packing: { does: work, buffer: 9, cycle: 3 s, to: good }
   bench:

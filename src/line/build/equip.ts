@@ -6,6 +6,7 @@ import { BY_ITSELF, type Service } from '../crew.ts';
 import { FATES } from '../fate.ts';
 import { Handling } from '../handling.ts';
 import type { Machine } from '../machine.ts';
+import { Spare } from '../spare.ts';
 import { DOWN, SET_UP } from '../state.ts';
 import { Task } from '../task.ts';
 import { Upkeep } from '../upkeep.ts';
@@ -65,6 +66,14 @@ function handlingOf(spec: StationSpec, machine: Machine, plan: Plan): Handling |
   return new Handling(plan.place(spec.name), machine, plan.line.calendar, rules);
 }
 
+function spareOf(stock: string | undefined, machine: Machine, { line }: Plan): Spare | null {
+  if (stock === undefined) return null;
+  const spare = new Spare(line.stocks.get(stock)!, machine);
+  line.spares.push(spare);
+  line.takers.push({ stock, taken: () => spare.taken });
+  return spare;
+}
+
 function addBreakdowns(spec: StationSpec, machine: Machine, plan: Plan): void {
   const draw = drawsOf(spec, machine, plan);
   const wear = new Wear(machine);
@@ -77,6 +86,7 @@ function addBreakdowns(spec: StationSpec, machine: Machine, plan: Plan): void {
       fate: FATES[it.cycle],
       crew: crewOf(it.crew, plan),
       priority: it.priority,
+      spare: spareOf(it.spare, machine, plan),
       onDone: newTool(it.name, spec, machine, plan),
     };
     const place = plan.place(spec.name);

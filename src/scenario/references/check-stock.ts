@@ -9,16 +9,25 @@ const MATTERS = {
   features: 'assemble',
 } as const;
 
-/** Whether somebody goes by what a stock says of itself. One that nobody takes may yet be put to use. */
+/** Whether somebody takes the stock, and goes by what it says of itself. The scenario must be whole. */
 export function checkStock(check: Checker, stock: StockSpec): void {
-  const takers = check.raw.stations.filter((station) => takenBy(station).includes(stock.name));
+  const { stations } = check.raw;
+  const taken = stock.standsInFor ?? stock.name;
+  const takers = stations.filter((station) => takenBy(station).includes(taken));
+  const isSpare = stations.some(({ breakdowns }) => breakdowns.some(({ spare }) => spare === stock.name));
+  if (takers.length === 0 && !isSpare) {
+    check.say(
+      ['stock', stock.name],
+      'nothing takes it; name it under "takes" of a station or "spare" of a breakdown, or take it out',
+    );
+  }
   if (takers.length === 0) return;
   for (const key of Object.keys(MATTERS) as (keyof typeof MATTERS)[]) {
     const does = MATTERS[key];
     if (stock[key] === undefined || takers.some((station) => station.does === does)) continue;
     check.say(
       ['stock', stock.name, key],
-      `it matters only where a station does ${does} with "${stock.name}", but "${takers[0]!.name}" does ${takers[0]!.does}; take it out`,
+      `it matters only where a station does ${does} with "${taken}", but "${takers[0]!.name}" does ${takers[0]!.does}; take it out`,
     );
   }
 }

@@ -83,7 +83,8 @@ stock:
   film: { unlimited: true }
 parts: { tray: { features: { rim: { nominal: 1 mm, made-at: forming } } } }
 stations:
-  forming: { does: form, takes: sheet, makes: tray, per-sheet: 4, cycle: 10 s, to: good }
+  forming: { does: form, takes: sheet, makes: tray, per-sheet: 4, cycle: 10 s, to: good, breakdowns: { torn: {
+    every: 9 h, counted: clock, repair: 0 s, cycle: resumes, spare: film } } }
 policies: { carry on: [] }`,
     );
     expect(stockEstimates(scenario, idealLine(scenario))).toMatchObject([{ stock: 'sheet', demand: 0.1 }]);
