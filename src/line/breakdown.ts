@@ -10,6 +10,8 @@ const REPAIRED = 1;
 export interface BreakdownRules {
   readonly life: Sampler;
   readonly repair: Sampler;
+  /** Time to put a spare in where the piece was given to another machine. */
+  readonly refit: Sampler;
   /** Whether life runs only while the machine works, or by the clock. */
   readonly counted: 'working' | 'clock';
   /** What becomes of the interrupted cycle. */
@@ -35,6 +37,14 @@ export class Breakdown implements Actor, Client {
   private readonly me: number;
   private readonly rules: BreakdownRules;
   private readonly renewed: () => void;
+  /** When it fails by the clock, s, and the number of that life: what was planned for an earlier one is void. */
+  private failsAt = Number.POSITIVE_INFINITY;
+  private lives = 0;
+  /** Life left in a piece that comes from another machine, s; null where the next is new. */
+  private lifeLeft: number | null = null;
+  /** Whether it has failed or gave its piece away, and is not repaired yet. */
+  private broken = false;
+  private refits = false;
 
   /** @param renewed called when `dueAt` is set */
   constructor(
@@ -53,14 +63,17 @@ export class Breakdown implements Actor, Client {
     this.me = calendar.enter(this);
     this.rules = rules;
     this.renewed = renewed;
-    if (rules.spare !== null) rules.spare.repair = this;
+    if (rules.spare !== null) rules.spare.breakdown = this;
   }
 
   /** Lets its life run anew. */
   renew(): void {
-    const life = this.rules.life();
-    if (this.rules.counted === 'clock') this.calendar.schedule(this.calendar.now + life, this.me, FAIL, 0);
-    else {
+    const life = this.lifeLeft ?? this.rules.life();
+    this.lifeLeft = null;
+    if (this.rules.counted === 'clock') {
+      this.failsAt = this.calendar.now + life;
+      this.calendar.schedule(this.failsAt, this.me, FAIL, ++this.lives);
+    } else {
       this.dueAt = this.machine.worked + life;
       this.renewed();
     }
@@ -68,10 +81,10 @@ export class Breakdown implements Actor, Client {
 
   fail(): void {
     const { spare, crew, fate } = this.rules;
+    this.broken = true;
     this.machine.stop(fate, false);
     if (spare === null) return crew.call(this);
-    spare.worn++;
-    spare.ask();
+    spare.replace();
   }
 
   /** The spare is there. */
@@ -79,16 +92,48 @@ export class Breakdown implements Actor, Client {
     this.rules.crew.call(this);
   }
 
-  attended(): void {
-    this.machine.attend();
-    this.calendar.schedule(this.calendar.now + this.rules.repair(), this.me, REPAIRED, 0);
+  /** Whether its piece is in place and whole. */
+  get isWhole(): boolean {
+    return !this.broken;
   }
 
-  happen(code: number): void {
-    if (code === FAIL) return this.fail();
+  /** Lets its piece be taken out for another machine, which stops this one, and says what life is left in it, s. */
+  give(): number {
+    const { fate, counted } = this.rules;
+    this.broken = true;
+    this.refits = true;
+    this.machine.stop(fate, false);
+    const left = counted === 'clock' ? this.failsAt - this.calendar.now : this.dueAt - this.machine.worked;
+    this.lives++;
+    this.dueAt = Number.POSITIVE_INFINITY;
+    this.renewed();
+    return Math.max(0, left);
+  }
+
+  /** Its repair will put in a piece with so much life left, s. */
+  willLive(left: number): void {
+    this.lifeLeft = left;
+  }
+
+  attended(): void {
+    this.machine.attend();
+    const { repair, refit } = this.rules;
+    const takes = this.refits ? refit() : repair();
+    this.calendar.schedule(this.calendar.now + takes, this.me, REPAIRED, 0);
+  }
+
+  happen(code: number, life: number): void {
+    if (code === FAIL) {
+      if (life === this.lives) this.fail();
+      return;
+    }
+    this.broken = false;
+    this.refits = false;
     this.renew();
     this.rules.onDone?.();
     this.rules.crew.release(this);
+    // Before it goes on: it may have to give its piece away at once.
+    this.rules.spare?.isBack();
     this.machine.resume();
   }
 }

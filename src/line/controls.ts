@@ -3,6 +3,7 @@ import { type Law, samplerOf } from '../kernel/distributions/index.ts';
 import type { ConditionSpec } from '../scenario/conditions.ts';
 import type { MatchSpec } from '../scenario/matching.ts';
 import type { FeatureSpec } from '../scenario/parts.ts';
+import { borrow } from './borrow.ts';
 import { Claims } from './claims.ts';
 import type { Line } from './line.ts';
 import { OneIn } from './sampling.ts';
@@ -151,6 +152,29 @@ export class Controls implements Actor {
   /** Asks for the oldest order of a stock that is on its way to come sooner, and says whether it will. */
   expedite(stock: string): boolean {
     return this.#line.stocks.get(stock)!.expedite();
+  }
+
+  /**
+   * Lets repairs that wait for a spare have the pieces of machines of these stations, which then wait for one
+   * themselves: from then on, whenever one comes to wait, or a machine that may be taken from is repaired.
+   */
+  cannibalise(stock: string, stations: readonly string[]): void {
+    const { tally } = this.#line;
+    const spares = this.#line.spares.filter((spare) => spare.stock.name === stock);
+    const givers = stations.flatMap((name) => {
+      const { machines } = this.#line.stations.get(name)!;
+      return spares.filter(({ machine }) => machines.includes(machine));
+    });
+    const act = () => {
+      if (borrow(spares, givers)) tally.cannibalised++;
+    };
+    for (const spare of spares) {
+      const before = spare.onChange;
+      spare.onChange = () => {
+        before?.();
+        act();
+      };
+    }
   }
 
   /** Ends what disturbs the station's settings or its marks, and sets drifts back. */

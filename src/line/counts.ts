@@ -30,6 +30,8 @@ export const COUNTS = [
   'substituted',
   /** Parts put aside without one of their mates. */
   'setAside',
+  /** Spares taken out of a machine for another. */
+  'cannibalised',
 ] as const;
 
 export type Count = (typeof COUNTS)[number];

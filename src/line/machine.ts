@@ -207,7 +207,12 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
 
   /** Whether it is neither down, for a breakdown or for maintenance, nor off shift. */
   get up(): boolean {
-    return this.stops === 0 && !this.off && this.state !== DOWN;
+    return !this.standsBesides(0);
+  }
+
+  /** Whether it is down or off shift for more than so many of its stops. */
+  standsBesides(stops: number): boolean {
+    return this.stops > stops || this.off || (this.stops === 0 && this.state === DOWN);
   }
 
   /**

@@ -1,29 +1,39 @@
 import type { Machine } from './machine.ts';
 import type { Stock, Want } from './stock.ts';
 
-/** Whoever repairs what needs the spare. */
-interface Repair {
-  /** A piece is put aside for it, so that somebody can be called. */
+/** The way of breaking down that the spare mends. */
+interface Mended {
+  readonly place: number;
+  /** Whether the piece is in place and whole. */
+  readonly isWhole: boolean;
+  /** A piece is put aside for the repair, so that somebody can be called. */
   supplied(): void;
+  /** Lets its piece be taken out for another machine, and says what life is left in it, s. */
+  give(): number;
+  /** The repair will put in a piece with so much life left, s. */
+  willLive(left: number): void;
 }
 
 /** The piece that can break at one machine in one way, and the spare that replaces it. */
 export class Spare {
   /** Does not wait as a station does, with parts at its door. */
   readonly keepsOut = false;
+  readonly stock: Stock;
   readonly machine: Machine;
-  repair!: Repair;
+  breakdown!: Mended;
   /** Pieces taken from stock, worn out, given to another machine and got from one; it came with one. */
   taken = 0;
   worn = 0;
   given = 0;
   got = 0;
-  /** Whether a repair waits for a piece. */
+  /** Whether a repair waits for a piece; and whether its own was not worn out but given away. */
   waits = false;
-  /** Called when it begins to wait. */
-  onWait: (() => void) | null = null;
-  private readonly stock: Stock;
+  lent = false;
+  /** Called when it begins to wait, and when a piece is back in place. */
+  onChange: (() => void) | null = null;
   private readonly want: Want;
+  /** Whether its repair is over and the machine has not gone on yet. */
+  private returns = false;
 
   constructor(stock: Stock, machine: Machine) {
     this.stock = stock;
@@ -36,13 +46,10 @@ export class Spare {
     return this.want.turn;
   }
 
-  /** Puts a piece aside for the repair, at once or when its turn comes. */
-  ask(): void {
-    if (this.stock.onHand > 0) return this.take();
-    this.waits = true;
-    this.machine.lack();
-    this.stock.lack(this.want, 1);
-    this.onWait?.();
+  /** The piece has failed: puts another aside for the repair, at once or when its turn comes. */
+  replace(): void {
+    this.worn++;
+    this.ask();
   }
 
   /** A delivery has come. */
@@ -53,18 +60,43 @@ export class Spare {
     this.take();
   }
 
-  /** Waits no more: the piece of another machine has come. */
-  receive(): void {
+  /** Takes the piece out of the machine of another, which is whole, and leaves that one waiting. */
+  takeOutOf(other: Spare): void {
+    this.breakdown.willLive(other.breakdown.give());
     this.got++;
     this.waits = false;
     this.stock.forgo(this.want);
     this.machine.supplied();
-    this.repair.supplied();
+    this.breakdown.supplied();
+    other.given++;
+    other.lent = true;
+    other.ask();
+  }
+
+  /** A piece is in place again. */
+  isBack(): void {
+    this.lent = false;
+    this.returns = true;
+    this.onChange?.();
+    this.returns = false;
+  }
+
+  /** Whether the machine stands anyway, whatever becomes of the piece. */
+  get stands(): boolean {
+    return this.machine.standsBesides(this.returns ? 1 : 0);
+  }
+
+  private ask(): void {
+    if (this.stock.onHand > 0) return this.take();
+    this.waits = true;
+    this.machine.lack();
+    this.stock.lack(this.want, 1);
+    this.onChange?.();
   }
 
   private take(): void {
     this.taken++;
     this.stock.take(this.want);
-    this.repair.supplied();
+    this.breakdown.supplied();
   }
 }

@@ -31,6 +31,8 @@ export class Tally {
   substituted = 0;
   /** Parts put aside without one of their mates. */
   setAside = 0;
+  /** Spares taken out of a machine for another. */
+  cannibalised = 0;
   /** Sum over good parts of the time from start to leaving, s. */
   leadSeconds = 0;
   /** The same over all parts that left. */

@@ -1,6 +1,7 @@
 import type { Controls } from '../line/controls.ts';
 import type { ResponseSpec } from '../scenario/responses.ts';
 import { buildAhead } from './build-ahead.ts';
+import { cannibalise } from './cannibalise.ts';
 import { expedite } from './expedite.ts';
 import { hold } from './hold.ts';
 import { inspect } from './inspect.ts';
@@ -25,6 +26,7 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
   retarget,
   substitute,
   'build-ahead': buildAhead,
+  cannibalise,
 };
 
 /** Puts the responses of a policy to work in their order: where two set the same thing, the later one holds. */

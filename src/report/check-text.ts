@@ -76,6 +76,7 @@ function actsOn(response: ResponseSpec): string {
   if ('at' in response) return response.at;
   if ('setting' in response) return response.setting;
   if ('for' in response) return response.for;
+  if ('spare' in response) return response.spare;
   return 'stock' in response ? response.stock : response.station;
 }
 

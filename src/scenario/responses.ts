@@ -114,6 +114,17 @@ const buildAhead = entry({
   when,
 });
 
+const cannibalise = entry({
+  do: z.literal('cannibalise'),
+  spare: name.describe('the stock that a repair may wait for'),
+  from: z
+    .array(name)
+    .min(1, { error: 'expected at least one station that the spare may be taken out of' })
+    .describe(
+      'stations whose machines it is taken out of while there is none, the first choice first; they then wait for one',
+    ),
+});
+
 /** One response. */
 export const response = kinds(
   'do',
@@ -129,8 +140,22 @@ export const response = kinds(
     'retarget',
     'substitute',
     'build-ahead',
+    'cannibalise',
   ],
-  [stopAndFix, inspect, retune, match, rework, hold, slow, expedite, retarget, substitute, buildAhead],
+  [
+    stopAndFix,
+    inspect,
+    retune,
+    match,
+    rework,
+    hold,
+    slow,
+    expedite,
+    retarget,
+    substitute,
+    buildAhead,
+    cannibalise,
+  ],
 );
 
 export type ResponseSpec = z.output<typeof response>;

@@ -18,6 +18,7 @@ it('a policy reaches the line through these and no others, none of which gives a
       'adjust',
       'after',
       'buildAhead',
+      'cannibalise',
       'drawn',
       'expedite',
       'fix',

@@ -79,9 +79,12 @@ function addBreakdowns(spec: StationSpec, machine: Machine, plan: Plan): void {
   const wear = new Wear(machine);
   machine.wear = wear;
   for (const it of spec.breakdowns) {
+    const repair = samplerOf(it.repair, draw(`breakdown/${it.name}/repair`));
     const rules = {
       life: samplerOf(it.every, draw(`breakdown/${it.name}/life`)),
-      repair: samplerOf(it.repair, draw(`breakdown/${it.name}/repair`)),
+      repair,
+      refit:
+        it.spare === undefined ? repair : samplerOf(it.repair, draw(`breakdown/${it.name}/repair/again`)),
       counted: it.counted,
       fate: FATES[it.cycle],
       crew: crewOf(it.crew, plan),

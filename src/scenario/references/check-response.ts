@@ -2,6 +2,7 @@ import type { Path } from '../problem.ts';
 import type { ResponseOf, ResponseSpec } from '../responses.ts';
 import { originalsOf } from '../stand-ins.ts';
 import { nameOf } from '../units.ts';
+import { checkCannibalising } from './check-cannibalising.ts';
 import { checkCondition } from './check-condition.ts';
 import { checkRetuning } from './check-retuning.ts';
 import { checkWatch } from './check-watch.ts';
@@ -113,5 +114,7 @@ export function checkResponse(check: Checker, it: ResponseSpec, path: Path): voi
       return checkSubstituted(check, it, path);
     case 'build-ahead':
       return checkAhead(check, it, path);
+    case 'cannibalise':
+      return checkCannibalising(check, it, path);
   }
 }
