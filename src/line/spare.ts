@@ -64,6 +64,7 @@ export class Spare {
   takeOutOf(other: Spare): void {
     this.breakdown.willLive(other.breakdown.give());
     this.got++;
+    this.lent = false;
     this.waits = false;
     this.stock.forgo(this.want);
     this.machine.supplied();

@@ -1,3 +1,4 @@
+import type { BreakdownSpec } from '../scenario/breakdowns.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { StationSpec } from '../scenario/stations.ts';
 import type { TaskSpec } from '../scenario/tasks.ts';
@@ -38,6 +39,10 @@ function taskText(kind: string, { name, cycles, every, counted: by, takes, crew 
       ? `after ${lawText(every!)} ${by === 'working' ? 'of work' : 'by the clock'}`
       : `after ${counted(cycles, 'cycle')}`;
   return `${kind} "${name}" ${after}, takes ${lawText(takes)}${crew === undefined ? '' : ` by "${crew}"`}`;
+}
+
+function spareText({ name, spare }: BreakdownSpec): string | undefined {
+  return spare === undefined ? undefined : `to repair "${name}" takes one "${spare}"`;
 }
 
 function warmUpText({ warmUp }: StationSpec): string | undefined {
@@ -82,6 +87,7 @@ export function stationTexts(scenario: Scenario): string[] {
       handlingText(spec),
       ...spec.setUps.map((task) => taskText('set-up', task)),
       ...spec.maintenance.map((task) => taskText('maintenance', task)),
+      ...spec.breakdowns.map(spareText),
       warmUpText(spec),
       readerText(spec),
       WHILE_DOWN[spec.whileDown],

@@ -52,7 +52,16 @@ function supplierText(spec: FullSupplierSpec): string {
   ].join(', ');
 }
 
-function estimateText({ demand, fill, assumes }: StockEstimate): string {
+/** What is said of a stock that only repairs take. */
+function spareText(perSecond: number, fill: number): string {
+  return (
+    `${percent(1 - fill)} % of the failures find none if they came at random (Poisson) as if all machines worked all the time, ` +
+    `one in ${durationText(1 / perSecond)}, and each were ordered for`
+  );
+}
+
+function estimateText({ demand, failures, fill, assumes }: StockEstimate): string {
+  if (fill !== null && failures > 0 && failures === demand) return spareText(failures, fill);
   if (fill === null) return 'no closed form for this supply';
   return `fill rate ${percent(fill)} % ${ASSUMED[assumes!]}, ${fixed(demand * 3600, 1)} /h in the ideal line`;
 }

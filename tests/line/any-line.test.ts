@@ -192,6 +192,12 @@ describe('any line whatever', { timeout: 120_000 }, () => {
         for (const what of matched ? seenMatched(scenario, matched) : [])
           shown.set(what, (shown.get(what) ?? 0) + 1);
         if (matched) expectShares(matched);
+        const borrowed = scenario.policies.some(({ name }) => name === 'borrow')
+          ? outcomeOf(scenario, seed, 'borrow')
+          : null;
+        if (borrowed) expectShares(borrowed);
+        if (borrowed && borrowed.counts.cannibalised > 0)
+          shown.set('cannibalised', (shown.get('cannibalised') ?? 0) + 1);
         if (!outcome) return;
         expectShares(outcome);
         const line = prepare(scenario, 'carry on', seed);
@@ -208,7 +214,7 @@ describe('any line whatever', { timeout: 120_000 }, () => {
 
 /** What must have been seen to happen in one of 60 lines at the least. */
 const EXPECTED = [
-  ...['deburring', 'hopeless rework', 'awaiting a spare'],
+  ...['deburring', 'hopeless rework', 'awaiting a spare', 'cannibalised'],
   ...['good', 'rework', 'scrap', 'turned away', 'out of stock', 'blocked', 'awaiting technician'],
   ...['awaiting handling', 'off shift', 'shift finishes', 'shift resumes', 'shift restarts', 'shift scraps'],
   ...[

@@ -465,6 +465,7 @@ function scenarioOf(it: Asked) {
       match: rest.flatMap(({ does, match }, i) =>
         does === 'assemble' ? [{ do: 'match', at: `s${i + 1}`, ...match }] : [],
       ),
+      ...borrowing(it, stations),
     },
   };
 }
@@ -477,6 +478,15 @@ function stocksOf({ sheet, mate, spares }: Asked, stations: readonly object[]) {
     [`"takes":"${name}"`, `"takes":["${name}"]`, `"spare":"${name}"`].some((key) => text.includes(key));
   const all = Object.entries({ sheet, mate: { ...mate, features }, element: spares?.element });
   return Object.fromEntries(all.filter(([name]) => used(name)));
+}
+
+/** A policy that takes spares out of machines, where there are any to take. */
+function borrowing({ spares }: Asked, stations: Record<string, object>) {
+  const from = Object.keys(stations).filter((name) =>
+    JSON.stringify(stations[name]).includes('"spare":"element"'),
+  );
+  if (from.length < 2 || !spares || 'unlimited' in spares.element) return {};
+  return { borrow: [{ do: 'cannibalise', spare: 'element', from }] };
 }
 
 const rim = {

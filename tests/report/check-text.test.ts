@@ -272,7 +272,7 @@ demand: { every: 4 min, due-after: 2 h, finished-goods: { most: 90 } }`);
     const stock = 'stock: { blank: { on-hand: 15, up-to: 15, lead-time: 100 s } }\nstations:\n';
     expect(json(plain().replace(BLANKS, stock)).stocks).toEqual([
       {
-        ...{ stock: 'blank', on_hand: 15, demand_per_h: expect.closeTo(360, 9) },
+        ...{ stock: 'blank', on_hand: 15, demand_per_h: expect.closeTo(360, 9), failures_per_h: 0 },
         ...{ fill_rate: expect.closeTo(0.916542, 6), assumes: 'poisson' },
       },
     ]);

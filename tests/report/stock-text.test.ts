@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { idealLine } from '../../src/line/ideal.ts';
+import { stationTexts } from '../../src/report/station-text.ts';
 import { stockTexts } from '../../src/report/stock-text.ts';
 import { parseScenario } from '../../src/scenario/parse.ts';
 
@@ -51,5 +52,22 @@ describe('what check says of a stock', () => {
       '5.0 % of the deliveries bring 80.0 %, inspected for 20 min, 90.0 % of the unsound found,',
     );
     expect(text).toContain('out of service after 400 h for 24 h; no closed form for this supply');
+  });
+
+  it('that repairs take is how many failures find none, and at the station what they take', () => {
+    const text = `mendline: 1
+title: T
+about: Invented.
+run: { warm-up: 0 s, length: 1 h, seeds: 1 }
+stock: { blank: { unlimited: true }, element: { on-hand: 1, up-to: 1, lead-time: 20 h, when-short: backorders } }
+stations: { press: { does: work, takes: blank, cycle: 10 s, machines: 3, to: good, breakdowns: { burnt: {
+  every: 75 h, counted: working, repair: 1 h, cycle: resumes, spare: element } } } }
+policies: { carry on: [] }`;
+    const scenario = parseScenario(text, 'test.yaml');
+    // 1 - e^-0.8.
+    expect(stockTexts(scenario, idealLine(scenario))[0]).toMatch(
+      /; 55\.1 % of the failures find none if they came at random .*, one in 25 h, and each were ordered for$/,
+    );
+    expect(stationTexts(scenario)).toEqual(['"press": to repair "burnt" takes one "element"']);
   });
 });

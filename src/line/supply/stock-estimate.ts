@@ -11,6 +11,8 @@ export interface StockEstimate {
   readonly stock: string;
   /** Pieces a second that the ideal line wants. */
   readonly demand: number;
+  /** Of these, those that repairs want, as if all machines worked all the time. */
+  readonly failures: number;
   /** Share of the pieces wanted that are on hand; null where no closed form fits the rule. */
   readonly fill: number | null;
   /**
@@ -28,6 +30,13 @@ function wanted(spec: StationSpec, stock: string): number {
   if (spec.does === 'form') return spec.takes === stock ? 1 / spec.perSheet : 0;
   if (spec.does === 'work') return spec.takes === stock ? 1 : 0;
   return spec.does === 'assemble' && spec.takes.includes(stock) ? 1 : 0;
+}
+
+/** Repairs a second that want a piece of the stock, as if the machines of the station worked all the time. */
+function failures({ breakdowns, machines }: StationSpec, stock: string): number {
+  let perSecond = 0;
+  for (const { spare, every } of breakdowns) if (spare === stock) perSecond += machines / meanOf(every);
+  return perSecond;
 }
 
 const isConstant = ({ distribution }: Law): boolean => distribution === 'constant';
@@ -65,13 +74,14 @@ export function stockEstimates({ stocks, stations }: Scenario, ideal: IdealLine)
     .filter(({ unlimited }) => !unlimited)
     .map((spec) => {
       const takers = stations.filter((station) => wanted(station, spec.name) > 0);
+      const failing = stations.reduce((sum, station) => sum + failures(station, spec.name), 0);
       const demand = stations.reduce((sum, station, i) => {
         const pieces = wanted(station, spec.name);
         return pieces > 0 ? sum + pieces * ideal.stations[i]!.flow : sum;
-      }, 0);
+      }, failing);
       const losing = takers.filter((at) => at.does === 'assemble' && at.withoutMates === 'scrap').length;
-      const mixed = losing > 0 && losing < takers.length;
+      const mixed = losing > 0 && (losing < takers.length || failing > 0);
       const fit = mixed ? NONE : fitOf(spec, demand, losing > 0);
-      return { stock: spec.name, demand, ...fit };
+      return { stock: spec.name, demand, failures: failing, ...fit };
     });
 }

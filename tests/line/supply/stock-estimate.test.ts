@@ -25,7 +25,7 @@ describe('the first estimate of a stock', () => {
   it('under one for one ordering is the chance that less is wanted in a lead time', () => {
     for (const leadTime of ['10 s', '{ distribution: exponential, mean: 10 s }'])
       expect(estimate(`on-hand: 15, up-to: 15, lead-time: ${leadTime}`)).toEqual({
-        ...{ stock: 'mate', demand: 1, fill: printed(0.916542), assumes: 'poisson' },
+        ...{ stock: 'mate', demand: 1, failures: 0, fill: printed(0.916542), assumes: 'poisson' },
       });
   });
 
@@ -88,5 +88,29 @@ stations:
 policies: { carry on: [] }`,
     );
     expect(stockEstimates(scenario, idealLine(scenario))).toMatchObject([{ stock: 'sheet', demand: 0.1 }]);
+  });
+
+  // The Poisson chance of 1 - e^-m for no spare and 1 - e^-m (1 + m) for one, m = 0.6 failures in a lead time.
+  it.each([
+    [1, Math.exp(-0.6)],
+    [2, Math.exp(-0.6) * 1.6],
+  ])('of %i spares is the chance that so many fail in a lead time, all machines working', (pieces, fill) => {
+    const scenario = small(
+      '1 h',
+      `
+stock:
+  blank: { unlimited: true }
+  element: { on-hand: ${pieces}, up-to: ${pieces}, lead-time: { distribution: exponential, mean: 20 h } }
+stations:
+  shop: { does: work, takes: blank, machines: 3, cycle: 10 s, to: good, breakdowns: { burnt: {
+    every: { distribution: exponential, mean: 100 h }, counted: working, repair: 9 h, cycle: resumes, spare: element } } }`,
+    );
+    const perSecond = expect.closeTo(3 / 360_000, 12);
+    expect(stockEstimates(scenario, idealLine(scenario))).toEqual([
+      {
+        ...{ stock: 'element', demand: perSecond, failures: perSecond },
+        ...{ fill: expect.closeTo(fill, 9), assumes: 'poisson' },
+      },
+    ]);
   });
 });

@@ -12,6 +12,7 @@ import { OTHERS } from './others.ts';
 import { QUEUES } from './queues.ts';
 import { REPAIRERS } from './repairers.ts';
 import { RETUNING } from './retuning.ts';
+import { SPARES } from './spares.ts';
 import { STACKS } from './stacks.ts';
 import { STOCKS } from './stocks.ts';
 import { TRIMMING } from './trimming.ts';
@@ -37,5 +38,6 @@ export const GROUPS: readonly Group[] = [
   { title: 'Monitoring', cases: CHARTS },
   { title: 'Run-to-run control', cases: RETUNING },
   { title: 'Stocks', cases: STOCKS },
+  { title: 'Spare parts', cases: SPARES },
   { title: 'Others', cases: OTHERS },
 ];
