@@ -204,6 +204,6 @@ export const SPARES: readonly Case[] = [
   atOnce(shop(3, 1, 100, 60, false)),
   byOne(shop(5, 2, 100, 60), 15),
   byOne(shop(4, 1, 100, 40), 20),
-  gathered(shop(4, 1, 100, 40)),
-  gathered(shop(5, 2, 100, 60)),
+  gathered(shop(8, 1, 100, 60)),
+  gathered(shop(12, 2, 100, 40)),
 ];
