@@ -1,5 +1,5 @@
-import { describe } from 'vitest';
-import { refuses } from './sample.ts';
+import { describe, it } from 'vitest';
+import { changed, expectRefused, refuses } from './sample.ts';
 
 const carryOn = '  carry on: []\n';
 const policy = (response: string) => `${carryOn}  short: [{ ${response} }]\n`;
@@ -59,6 +59,17 @@ describe('what is done while a stock is low', () => {
     ],
     [carryOn, policy(`do: ¤retarge, setting: heater, by: 4 °C, ${when}`), 'did you mean "retarget"?'],
   ]);
+});
+
+it('a target is not moved further than its setting can be', () => {
+  expectRefused(
+    changed(
+      carryOn,
+      policy('do: retarget, setting: heater, by: ¤3 °C, when: { stock: sheet, below: 9 }'),
+      changed('cycle-sd: 0.6 °C }', 'cycle-sd: 0.6 °C, moves: { to: 152 °C } }'),
+    ),
+    '"heater" cannot be moved so far; see its "moves"',
+  );
 });
 
 describe('build-ahead', () => {

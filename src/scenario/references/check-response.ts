@@ -41,9 +41,19 @@ function checkExpedited(check: Checker, { stock }: ResponseOf<'expedite'>, path:
 function checkRetargeted(check: Checker, { setting, by }: ResponseOf<'retarget'>, path: Path): void {
   if (!check.known([...path, 'setting'], setting, check.names.settings, 'setting of a forming station'))
     return;
-  const dimension = check.settings.get(setting)?.dimension;
-  if (dimension !== undefined && by.dimension !== dimension)
-    check.say([...path, 'by'], `"${setting}" is ${nameOf(dimension)}, so expected a change in its units`);
+  const own = check.raw.stations
+    .flatMap((station) => (station.does === 'form' ? (station.settings ?? []) : []))
+    .find(({ name }) => name === setting);
+  if (own === undefined) return;
+  const { target, moves } = own;
+  const then = target.value + by.value;
+  if (by.dimension !== target.dimension)
+    check.say(
+      [...path, 'by'],
+      `"${setting}" is ${nameOf(target.dimension)}, so expected a change in its units`,
+    );
+  else if ((moves?.from && then < moves.from.value) || (moves?.to && then > moves.to.value))
+    check.say([...path, 'by'], `"${setting}" cannot be moved so far; see its "moves"`);
 }
 
 function checkSubstituted(check: Checker, it: ResponseOf<'substitute'>, path: Path): void {

@@ -5,7 +5,7 @@ import { checkCrew, checkCrewUse } from './check-crew.ts';
 import { checkDisturbance } from './check-disturbance.ts';
 import { checkFeatures } from './check-features.ts';
 import { checkFlow } from './check-flow.ts';
-import { checkResponse } from './check-response.ts';
+import { checkPolicy } from './check-policy.ts';
 import { checkCorrections } from './check-rework.ts';
 import { checkPriorities, checkRoutes } from './check-routes.ts';
 import { checkStandIns } from './check-stand-ins.ts';
@@ -26,30 +26,7 @@ export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding
   checkFeatures(check);
   checkStandIns(check);
   for (const it of raw.disturbances ?? []) checkDisturbance(check, it);
-  for (const { name, responses } of raw.policies) {
-    const retuned = new Set<string>();
-    const ahead = new Set<string>();
-    for (const [i, response] of responses.entries()) {
-      const path = ['policies', name, names.places.get(name)?.[i] ?? i];
-      checkResponse(check, response, path);
-      if (response.do === 'build-ahead') {
-        if (ahead.has(response.at))
-          check.say(
-            [...path, 'at'],
-            `this policy builds ahead at "${response.at}" already; take one of them out`,
-          );
-        ahead.add(response.at);
-      }
-      if (response.do !== 'retune') continue;
-      if (retuned.has(response.setting)) {
-        check.say(
-          [...path, 'setting'],
-          `this policy retunes "${response.setting}" already; two would undo each other`,
-        );
-      }
-      retuned.add(response.setting);
-    }
-  }
+  for (const policy of raw.policies) checkPolicy(check, policy);
   // With a wrong name on the way, neither the flow nor the use of things is what it was meant to be.
   if (whole && check.found.length === 0) {
     checkFlow(check);

@@ -9,7 +9,7 @@ export const law = (low: number, high: number) =>
       .integer({ min: Math.max(1, low), max: high })
       .map((s) => ({ distribution: 'exponential', mean: `${s} s` })),
   );
-export const seldom = <T>(of: fc.Arbitrary<T>, times = 3) => fc.option(of, { nil: undefined, freq: times });
+const seldom = <T>(of: fc.Arbitrary<T>, times = 3) => fc.option(of, { nil: undefined, freq: times });
 const percent = (low: number, high: number) =>
   fc.integer({ min: low, max: high }).map((share) => `${share} %`);
 

@@ -1,0 +1,30 @@
+import type { ResponseSpec } from '../responses.ts';
+import { checkResponse } from './check-response.ts';
+import type { Checker, Raw } from './checker.ts';
+
+/** What a policy does to a thing only once: the key that names the thing, and why not twice. */
+function doneOnce(it: ResponseSpec): { key: string; thing: string; why: string } | undefined {
+  if (it.do === 'retune') {
+    const why = `this policy retunes "${it.setting}" already; two would undo each other`;
+    return { key: 'setting', thing: it.setting, why };
+  }
+  if (it.do === 'build-ahead') {
+    const why = `this policy builds ahead at "${it.at}" already; take one of them out`;
+    return { key: 'at', thing: it.at, why };
+  }
+  return undefined;
+}
+
+/** Whether each response of a policy can do what it says, and none undoes another. */
+export function checkPolicy(check: Checker, { name, responses }: Raw['policies'][number]): void {
+  const done = new Set<string>();
+  for (const [i, response] of responses.entries()) {
+    const path = ['policies', name, check.names.places.get(name)?.[i] ?? i];
+    checkResponse(check, response, path);
+    const once = doneOnce(response);
+    if (once === undefined) continue;
+    const { key, thing, why } = once;
+    if (done.has(`${response.do} ${thing}`)) check.say([...path, key], why);
+    done.add(`${response.do} ${thing}`);
+  }
+}
