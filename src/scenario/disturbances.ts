@@ -11,20 +11,20 @@ const when = {
 
 const setting = entry({
   disturbs: z.literal('setting'),
-  setting: name,
+  setting: name.describe('the forming setting that moves'),
   by: measured.describe('change of the actual setting while the target stays'),
   ramp: positiveDuration.optional().describe('time over which the change builds up; left out, it is a step'),
   ...when,
 });
 const supplier = entry({
   disturbs: z.literal('supplier'),
-  stock: name,
+  stock: name.describe('the stock that is not delivered'),
   supplier: name.optional().describe('the one of several that fails; left out, all of them do'),
   ...when,
 });
 const marks = entry({
   disturbs: z.literal('marks'),
-  station: name,
+  station: name.describe('the marking station'),
   'takes-hold': share.optional().describe('chance that a mark can be read at all, while it lasts'),
   grades: gradeShares
     .optional()
@@ -35,7 +35,7 @@ const marks = entry({
 });
 const stoppage = entry({
   disturbs: z.literal('station'),
-  station: name,
+  station: name.describe('the station that stands still'),
   cycle: word(['resumes', 'restarts', 'scraps'])
     .default('resumes')
     .describe('what becomes of the interrupted cycle'),

@@ -203,7 +203,15 @@ export function word<const Words extends readonly [string, ...string[]]>(words: 
 export const text = z.string({ error: 'expected text' });
 const NAME = 'expected a name that does not start with a digit and has no "." or "/" in it';
 
-export const name = z.string({ error: NAME }).regex(/^[^\d\s./][^./]*$/, { error: NAME });
+/** Where nothing stands, what the name would be of says more than how names are written. */
+export const name = z
+  .string({
+    error: ({ input, inst }) => {
+      const of = z.globalRegistry.get(inst as z.ZodString)?.description;
+      return input === undefined && of ? `expected a name (${of})` : NAME;
+    },
+  })
+  .regex(/^[^\d\s./][^./]*$/, { error: NAME });
 
 const LABEL = 'expected a name that does not start with a digit';
 

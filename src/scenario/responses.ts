@@ -33,7 +33,7 @@ const inspect = entry({
 
 const retune = entry({
   do: z.literal('retune'),
-  setting: name,
+  setting: name.describe('the forming setting that is moved'),
   by: name.describe('the feature whose readings are followed'),
   rule: word(['ewma', 'deadbeat', 'step'])
     .default('ewma')

@@ -7,6 +7,12 @@ describe('a station', () => {
     ['to: packing', 'to: ¤assembly', 'a station cannot pass its parts to itself'],
     ['to: packing', 'to: ¤forming', '"forming" takes from stock, so no station can feed it'],
     ['takes: sheet', 'takes: ¤shet', '"shet" is no stock; did you mean "sheet"?'],
+    [
+      '  forming:\n    does: form\n    takes: sheet',
+      '  ¤forming:\n    does: form',
+      '"takes" is missing: expected a name (the stock of sheet)',
+    ],
+    ['makes: tray', 'makes: ¤9', 'expected a name that does not start with a digit'],
     ['makes: tray', 'makes: ¤try', '"try" is no kind of part; did you mean "tray"?'],
     ['heating: 24 s/mm', 'heating: ¤24 s/°C', 'expected a time per length, such as 16 s/mm'],
     ['heating: 24 s/mm', 'heating: ¤-24 s/mm', 'heating time cannot be negative'],
@@ -155,6 +161,11 @@ describe('a part', () => {
   refuses([
     ['made-at: trimming', 'made-at: ¤triming', 'did you mean "trimming"?'],
     [
+      '      tab:\n        nominal: 18 mm\n        made-at: trimming',
+      '      ¤tab:\n        nominal: 18 mm',
+      '"made-at" is missing: expected a name (the forming or trimming station',
+    ],
+    [
       'made-at: trimming',
       'made-at: ¤marking',
       '"marking" is a station that does mark; expected one that does form or trim',
@@ -213,6 +224,11 @@ describe('a stock', () => {
 describe('a disturbance', () => {
   refuses([
     ['disturbs: setting, setting: heater', 'disturbs: setting, setting: ¤heatr', 'did you mean "heater"?'],
+    [
+      'cold: { disturbs: setting, setting: heater',
+      'cold: ¤{ disturbs: setting',
+      '"setting" is missing: expected a name (the forming setting',
+    ],
     ['by: -6 °C', 'by: ¤-6 bar', '"heater" is a temperature, so expected a change in its units'],
     ['by: -6 °C', 'by: ¤-6', '"-6": expected a value with its unit'],
     ['stock: sheet,', 'stock: ¤shet,', 'did you mean "sheet"?'],
