@@ -190,13 +190,17 @@ export function count(least: number, most = MOST_COUNTED) {
   return z.int({ error }).min(least, { error }).max(most, { error });
 }
 
-/** A word out of a list. */
-export function word<const Words extends readonly [string, ...string[]]>(words: Words) {
+/** A word out of a list; `forms` show what else may stand there, for a message. */
+export function word<const Words extends readonly [string, ...string[]]>(
+  words: Words,
+  forms: readonly string[] = [],
+) {
+  const known = [...words, ...forms];
   return z.enum(words, {
     error: (issue) =>
       issue.input === undefined
-        ? `expected one of ${words.join(', ')}`
-        : `"${String(issue.input)}" is not known here${suggestion(String(issue.input), words)}`,
+        ? `expected one of ${known.join(', ')}`
+        : `"${String(issue.input)}" is not known here${suggestion(String(issue.input), known)}`,
   });
 }
 

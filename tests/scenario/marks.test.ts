@@ -121,6 +121,10 @@ describe('a reader', () => {
     [...reader('{ reads: 99 %, retry: ¤-1 s, unread: pass }'), 'a time here is not negative'],
     [...reader('{ reads: 99 %, unread: ¤pas }'), 'did you mean "pass"?'],
     [
+      ...reader('{ reads: 99 %, unread: ¤by-hand }'),
+      'known here: pass, scrap, { by-hand: 12 s }, { re-mark: STATION }',
+    ],
+    [
       ...reader('{ reads: 99 %, unread: ¤{} }'),
       'expected exactly one of "by-hand" (such as 12 s) and "re-mark"',
     ],

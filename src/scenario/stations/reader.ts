@@ -46,7 +46,7 @@ const done = entry({
 
 const unread = z.union([
   done,
-  word(['pass', 'scrap']).transform(
+  word(['pass', 'scrap'], ['{ by-hand: 12 s }', '{ re-mark: STATION }']).transform(
     (given): UnreadSpec => ({ byHand: null, reMark: null, scraps: given === 'scrap' }),
   ),
 ]);
