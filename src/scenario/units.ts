@@ -25,7 +25,8 @@ export interface Quantity {
   readonly dimension: Dimension;
 }
 
-export const NUMBER_PATTERN = '[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?';
+/** The minus sign is taken like the hyphen, since reports print it. */
+export const NUMBER_PATTERN = '[+\u2212-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?';
 const shape = new RegExp(`^(${NUMBER_PATTERN})\\s*(\\S.*)$`);
 
 export const exampleOf = (dimension: Dimension): string => dimensions[dimension].example;
@@ -47,7 +48,7 @@ function unit(written: string): { dimension: Dimension; factor: number } | undef
 export function readQuantity(text: string): Quantity | undefined {
   const match = shape.exec(text.trim());
   const found = match && unit(match[2]!);
-  const value = found ? Number(match[1]) * found.factor : Number.NaN;
+  const value = found ? Number(match[1]!.replace('\u2212', '-')) * found.factor : Number.NaN;
   // A number too large to hold is none.
   return found && Number.isFinite(value) ? { value, dimension: found.dimension } : undefined;
 }
