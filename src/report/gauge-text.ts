@@ -65,26 +65,34 @@ function warmText(spec: ReadingSpec, { parts }: Scenario): string[] {
   ];
 }
 
+/** What spreads the readings of a part; undefined where nothing does. */
+function errorText({ study, repeatability, reproducibility }: ReadingSpec): string | undefined {
+  const repeats = `repeats to ${millimetres(repeatability)}`;
+  const both = `${repeats} and reproduces to ${millimetres(reproducibility)}`;
+  if (study)
+    return (
+      `by its gauge study ${both}, ${percent(study.gaugeShare)} % of the spread of the study, ` +
+      categoriesText(study.categories)
+    );
+  if (reproducibility > 0) return both;
+  return repeatability > 0 ? repeats : undefined;
+}
+
 function readingText(spec: ReadingSpec, scenario: Scenario): string[] {
-  const { name, study, repeatability, reproducibility, resolution, guard, takes } = spec;
+  const { name, study, reproducibility, resolution, guard, takes } = spec;
+  const error = errorText(spec);
   const told = [
-    ...(study
-      ? [
-          `by its gauge study repeats to ${millimetres(repeatability)} and reproduces to ${millimetres(reproducibility)}, ` +
-            `${percent(study.gaugeShare)} % of the spread of the study, ${categoriesText(study.categories)}`,
-        ]
-      : reproducibility > 0
-        ? [`repeats to ${millimetres(repeatability)} and reproduces to ${millimetres(reproducibility)}`]
-        : []),
     ...warmText(spec, scenario),
     ...(resolution > 0 ? [`in steps of ${millimetres(resolution)}`] : []),
     ...(guard > 0 ? [`judged ${millimetres(guard)} within its limits`] : []),
     ...(takes > 0 ? [`takes ${durationText(takes)}`] : []),
   ];
-  return told.length > 0 ? [`reading of "${name}": ${told.join(', ')}`] : [];
+  // One that only repeats is the usual one.
+  if (told.length === 0 && !study && reproducibility === 0) return [];
+  return [`reading of "${name}": ${[...(error ? [error] : []), ...told].join(', ')}`];
 }
 
-/** What a gauge does besides reading one part in so many, exactly but for its repeatability. */
+/** What a gauge does besides reading one part in so many, exactly but for its repeatability, which is told with what else a reading has. */
 export function gaugeTexts(spec: SpecOf<'gauge'>, scenario: Scenario): string[] {
   const inspection = inspectionText(spec.inspection);
   return [

@@ -23,6 +23,16 @@ it('says which plan of the standard inspects the lots, and what it lets pass', (
   ]);
 });
 
+it('says how a reading repeats beside whatever else it says of it, and not alone', () => {
+  expect(told('every: 1', { reading: 'repeatability: 0.02 mm, resolution: 10 um' })).toEqual([
+    '"gauging": reading of "rim": repeats to 0.02 mm, in steps of 0.01 mm',
+  ]);
+  expect(told('every: 1', { reading: 'repeatability: 0 mm, resolution: 10 um' })).toEqual([
+    '"gauging": reading of "rim": in steps of 0.01 mm',
+  ]);
+  expect(told('every: 1', { reading: 'repeatability: 0.02 mm' })).toEqual([]);
+});
+
 it('says what a reading is like', () => {
   expect(
     told('every: 1', {
