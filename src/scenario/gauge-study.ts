@@ -28,12 +28,15 @@ function misshapen({ by, readings }: Given): { message: string; path: PropertyKe
   for (const [i, own] of readings.entries()) {
     if (own.length !== trials)
       return {
-        message: `${own.length} trials, but the first appraiser has ${trials}`,
+        message: `expected as many trials as the first appraiser has: ${trials}, not ${own.length}`,
         path: ['readings', i],
       };
     for (const [j, row] of own.entries())
       if (row.length !== parts)
-        return { message: `${row.length} parts, but the first trial has ${parts}`, path: ['readings', i, j] };
+        return {
+          message: `expected as many parts as the first trial has: ${parts}, not ${row.length}`,
+          path: ['readings', i, j],
+        };
   }
   const most = by === 'ranges' ? MOST_BY_RANGES : { appraisers: 100, trials: 100, parts: 1000 };
   const numbers = { appraisers: readings.length, trials, parts };

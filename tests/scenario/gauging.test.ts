@@ -189,8 +189,16 @@ describe('a gauge study', () => {
     [1.1, 2.1],
   ];
   it.each<[string, string, string]>([
-    ['[[[1, 2], [1, 2]], ¤[[1, 2]]]', 'anova', '1 trials, but the first appraiser has 2'],
-    ['[[[1, 2], ¤[1]], [[1, 2], [1, 2]]]', 'anova', '1 parts, but the first trial has 2'],
+    [
+      '[[[1, 2], [1, 2]], ¤[[1, 2]]]',
+      'anova',
+      'expected as many trials as the first appraiser has: 2, not 1',
+    ],
+    [
+      '[[[1, 2], ¤[1]], [[1, 2], [1, 2]]]',
+      'anova',
+      'expected as many parts as the first trial has: 2, not 1',
+    ],
     ['¤[[[1, 2], [1, 2]]]', 'anova', 'a study by anova has 2 to 100 appraisers, but this one has 1'],
     ['¤[[[1, 2]], [[1, 2]]]', 'anova', 'has 2 to 100 trials, but this one has 1'],
     [`¤${JSON.stringify([pair, pair, pair, pair])}`, 'ranges', 'has 2 to 3 appraisers, but this one has 4'],
