@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseScenario } from '../../src/scenario/parse.ts';
-import { changed, expectRefused, refuses, SOUND } from './sample.ts';
+import { changed, expectRefused, problems, refuses, SOUND } from './sample.ts';
 
 /** SOUND with a tool that wears and is renewed by a set-up, maintenance and the repair of a breakdown. */
 const WORN = changed(
@@ -89,6 +89,18 @@ describe('a tool', () => {
       ),
       'nothing depends on this tool: give it a "burr" or a feature that is made at "trimming" a "wear"',
     );
+  });
+
+  it.each(['triming', 'marking'])('is taken where what wears is said to be made at "%s"', (place) => {
+    const text = changed(/burr: .*/.exec(WORN)![0], '', WORN).replace(
+      'made-at: trimming',
+      `made-at: ${place}`,
+    );
+    expect(
+      problems(text)
+        .map(({ message }) => message)
+        .join(),
+    ).not.toContain('nothing depends on this tool');
   });
 
   it('is taken where a part with a problem of its own may depend on it', () => {

@@ -4,11 +4,12 @@ import type { Checker } from './checker.ts';
 
 type Trimming = SpecOf<'trim'> & { readonly name: string };
 
-/** Whether a feature made at the station wears. One of a part with problems of its own may. */
+/** Whether a feature made at the station wears. One of a part with problems of its own may, or one made where nothing trims. */
 function wearsFeatures(check: Checker, { name }: Trimming): boolean {
   const parts = check.raw.parts ?? [];
   if (parts.length < check.names.parts.length) return true;
-  return parts.some(({ features }) => features.some(({ madeAt, wear }) => wear && madeAt === name));
+  const mayBeHere = (madeAt: string) => madeAt === name || check.stations.get(madeAt)?.does !== 'trim';
+  return parts.some(({ features }) => features.some(({ madeAt, wear }) => wear && mayBeHere(madeAt)));
 }
 
 /** What puts a new tool in at a trimming station. */
