@@ -7,9 +7,10 @@ import { MEASURES, type MeasureKey } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
 import { selfCheck } from '../line/self-check.ts';
 import { STATES, type State } from '../line/state.ts';
-import { stockMeasures } from '../line/supply/stock-measures.ts';
+import { stockCost, stockMeasures } from '../line/supply/stock-measures.ts';
 import { StockTally } from '../line/supply/stock-tally.ts';
 import { Tally } from '../line/tally.ts';
+import { keeping } from '../policy/keep.ts';
 import { follow } from '../policy/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { capabilityOf } from '../statistics/capability.ts';
@@ -49,7 +50,7 @@ function fromNothing(line: Line): Snapshot {
 export function prepare(scenario: Scenario, policy: string, seed: number): Line {
   const chosen = scenario.policies.find(({ name }) => name === policy);
   if (!chosen) throw new RangeError(`the scenario has no policy "${policy}"`);
-  const line = buildLine(scenario, seed);
+  const line = buildLine(keeping(scenario, chosen.responses), seed);
   follow(chosen.responses, new Controls(line));
   disturb(line, scenario.disturbances);
   line.start();
@@ -83,6 +84,13 @@ function outcome(
 ): Outcome {
   const between = (key: keyof Omit<Tally, 'advance' | 'copy' | 'inLine'>) => to.tally[key] - from.tally[key];
   const counts = Object.fromEntries(COUNTS.map((key) => [key, between(key)])) as Record<Count, number>;
+  const ofStocks = Object.fromEntries(
+    stocks.flatMap((spec) => {
+      const own = to.stocks.get(spec.name);
+      return own ? [[spec.name, stockMeasures(spec, from.stocks.get(spec.name)!, own, window)]] : [];
+    }),
+  );
+  const costs = Object.values(ofStocks).flatMap((own) => stockCost(own) ?? []);
   const counted = {
     ...counts,
     // Who is turned away at the entrance is no part of the line.
@@ -93,6 +101,9 @@ function outcome(
     came: line.turnsAway ? counts.started : undefined,
     ordersDue: between('ordersDue'),
     ordersOnTime: between('ordersOnTime'),
+    ordersCame: between('ordersCame'),
+    ordersAtOnce: between('ordersAtOnce'),
+    stockCost: costs.length > 0 ? costs.reduce((sum, cost) => sum + cost, 0) : undefined,
     finishedGoodsSeconds: line.demand ? between('finishedGoodsSeconds') : undefined,
   };
   const shares = (name: string) => {
@@ -119,12 +130,7 @@ function outcome(
         (outSeconds - from.stocks.get(name)!.outSeconds) / window,
       ]),
     ),
-    stocks: Object.fromEntries(
-      stocks.flatMap((spec) => {
-        const own = to.stocks.get(spec.name);
-        return own ? [[spec.name, stockMeasures(spec, from.stocks.get(spec.name)!, own, window)]] : [];
-      }),
-    ),
+    stocks: ofStocks,
     crewBusyShares: Object.fromEntries(
       [...to.busySeconds].map(([name, seconds]) => [
         name,

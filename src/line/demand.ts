@@ -75,6 +75,8 @@ export class Demand implements Actor, Place {
     this.#calendar.schedule(this.#calendar.now + this.#spec.dueAfter, this.#me, DUE, this.#orders);
     this.open();
     this.#serve();
+    this.#tally.ordersCame++;
+    if (!this.#open.has(this.#orders)) this.#tally.ordersAtOnce++;
     const { most } = this.#spec.finishedGoods;
     while (this.#waiting.length > 0 && this.stock < most) this.#waiting.shift()!.unload();
   }

@@ -17,6 +17,11 @@ interface Counts {
   /** Orders that fell due, and how many of them had been served by then. */
   readonly ordersDue: number;
   readonly ordersOnTime: number;
+  /** Orders that came, and how many of them finished goods served in full at once. */
+  readonly ordersCame: number;
+  readonly ordersAtOnce: number;
+  /** What the stocks cost, money; undefined where none names a price. */
+  readonly stockCost: number | undefined;
   /** Arrivals that found no room, and what they are a share of; undefined where every arrival waits. */
   readonly turnedAway: number;
   readonly came: number | undefined;
@@ -121,6 +126,24 @@ export const MEASURES = [
     meaning: 'mean number of good assemblies on hand for orders',
     of: ({ finishedGoodsSeconds, window }) =>
       over(finishedGoodsSeconds ?? 0, finishedGoodsSeconds === undefined ? 0 : window),
+  },
+  {
+    key: 'order_fill_rate',
+    name: 'orders filled at once',
+    most: 1,
+    shown: { unit: '%', factor: 100 },
+    better: 'higher',
+    meaning: 'orders served in full from finished goods when they came / orders that came',
+    of: ({ ordersCame, ordersAtOnce }) => over(ordersAtOnce, ordersCame),
+  },
+  {
+    key: 'stock_cost_per_good',
+    name: 'stock cost a good one',
+    shown: { unit: 'money', factor: 1 },
+    better: 'lower',
+    meaning:
+      'purchase, ordering, holding, expediting and shortage of the stocks that name a price / good assemblies',
+    of: ({ stockCost, good }) => (stockCost === undefined ? undefined : over(stockCost, good)),
   },
 ] as const satisfies readonly Measure[];
 

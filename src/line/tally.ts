@@ -39,6 +39,9 @@ export class Tally {
   stayedSeconds = 0;
   /** Integral of the number of parts in the line, up to the last change. */
   partSeconds = 0;
+  ordersCame = 0;
+  /** Those of them that were served at once. */
+  ordersAtOnce = 0;
   ordersDue = 0;
   ordersOnTime = 0;
   /** Integral of the finished goods on hand, up to the last change. */

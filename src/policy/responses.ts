@@ -6,6 +6,7 @@ import { expedite } from './expedite.ts';
 import { hold } from './hold.ts';
 import { inspect } from './inspect.ts';
 import type { Install } from './install.ts';
+import { keep } from './keep.ts';
 import { match } from './match.ts';
 import { retarget } from './retarget.ts';
 import { retune } from './retune.ts';
@@ -27,6 +28,7 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
   substitute,
   'build-ahead': buildAhead,
   cannibalise,
+  keep,
 };
 
 /** Puts the responses of a policy to work in their order: where two set the same thing, the later one holds. */

@@ -29,6 +29,7 @@ const SHOWN: readonly Shown[] = [
   { key: 'ordering_cost', heading: 'ordering\ncost', as: amount, seldom: true },
   { key: 'holding_cost', heading: 'holding\ncost', as: amount, seldom: true },
   { key: 'expedite_cost', heading: 'expedite\ncost', as: amount, seldom: true },
+  { key: 'shortage_cost', heading: 'shortage\ncost', as: amount, seldom: true },
 ];
 
 /** The measures of stocks as cells, a row for each; a dash where there is no value. */

@@ -114,6 +114,15 @@ const buildAhead = entry({
   when,
 });
 
+const keep = entry({
+  do: z.literal('keep'),
+  stock: name,
+  'on-hand': count(0).optional().describe('pieces at the start'),
+  'reorder-at': count(0).optional(),
+  order: count(1).optional(),
+  'up-to': count(1).optional(),
+}).describe('keeps a stock in another way than it says of itself, from the start on');
+
 const cannibalise = entry({
   do: z.literal('cannibalise'),
   spare: name.describe('the stock that a repair may wait for'),
@@ -141,6 +150,7 @@ export const response = kinds(
     'substitute',
     'build-ahead',
     'cannibalise',
+    'keep',
   ],
   [
     stopAndFix,
@@ -155,6 +165,7 @@ export const response = kinds(
     substitute,
     buildAhead,
     cannibalise,
+    keep,
   ],
 );
 

@@ -39,6 +39,19 @@ describe('demand', () => {
     expect(ran(small('44 s', body)).measures.on_time_rate).toBeCloseTo(1 / 3, 9);
   });
 
+  it('counts the orders that finished goods served in full when they came', () => {
+    // Three pieces each, ordered at 10, 20 and 30; five are on hand at 10, with one made each 4 s: 7 less 3, 6 less 3, 6.
+    const body = ordered(
+      '4 s',
+      'every: 10 s, pieces: 3, due-after: 3 s, finished-goods: { at-start: 5, most: 9 }',
+    );
+    expect(ran(small('30 s', body)).measures.order_fill_rate).toBe(1);
+    // None at the start, as before: 2 at 10 and 2 at 20 are not enough.
+    const late = ordered('4 s', 'every: 10 s, pieces: 3, due-after: 3 s, finished-goods: { most: 5 }');
+    expect(ran(small('24 s', late)).measures.order_fill_rate).toBe(0);
+    expect(ran(small('9 s', late)).measures.order_fill_rate).toBeNull();
+  });
+
   it('leaves out orders that fell due in the warm-up', () => {
     // As above: of those due at 23 and 33 none was on time, and the one due at 13 was.
     const body = ordered('4 s', 'every: 10 s, pieces: 3, due-after: 3 s, finished-goods: { most: 5 }');

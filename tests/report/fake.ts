@@ -32,6 +32,8 @@ export function outcome(
       turned_away_rate: null,
       on_time_rate: null,
       finished_goods_parts: null,
+      order_fill_rate: null,
+      stock_cost_per_good: null,
       ...given,
     },
     stateShares: {

@@ -11,6 +11,8 @@ interface Counted {
   readonly window: number;
   /** What a piece on hand costs a day; undefined where the stock names no price at all. */
   readonly holding: number | undefined;
+  /** What a piece costs that was not on hand when it was asked for. */
+  readonly perShort: number;
 }
 
 interface StockMeasure {
@@ -65,6 +67,11 @@ export const STOCK_MEASURES = [
   },
   /** What the pieces that came of orders that were sped up cost more. */
   { key: 'expedite_cost', of: money(({ expedite }) => expedite) },
+  {
+    key: 'shortage_cost',
+    of: ({ tally, holding, perShort }) =>
+      holding === undefined ? undefined : perShort * (tally.late + tally.refused),
+  },
 ] as const satisfies readonly StockMeasure[];
 
 type StockMeasureKey = (typeof STOCK_MEASURES)[number]['key'];
@@ -77,7 +84,8 @@ function holdingOf(spec: StockSpec): number | undefined {
   const priced = suppliersOf(spec).some(
     ({ price, perOrder }) => price !== undefined || perOrder !== undefined,
   );
-  return spec.holding ?? (priced || spec.expedite?.price !== undefined ? 0 : undefined);
+  const { holding, expedite, perShort } = spec;
+  return holding ?? (priced || expedite?.price !== undefined || perShort !== undefined ? 0 : undefined);
 }
 
 /** @param window s between the two tallies */
@@ -92,6 +100,16 @@ export function stockMeasures(
     tally[key] = to[key] - from[key];
   // Rounding may leave less than nothing where none was on hand.
   tally.onHandSeconds = Math.max(0, tally.onHandSeconds);
-  const counted = { tally, window, holding: holdingOf(spec) };
+  const counted = { tally, window, holding: holdingOf(spec), perShort: spec.perShort ?? 0 };
   return Object.fromEntries(STOCK_MEASURES.map(({ key, of }) => [key, of(counted) ?? null])) as StockMeasures;
+}
+
+/** All that a stock cost in a run; undefined where it names no price. */
+export function stockCost(measures: StockMeasures): number | undefined {
+  const costs = [
+    ...[measures.purchase_cost, measures.ordering_cost, measures.holding_cost],
+    ...[measures.expedite_cost, measures.shortage_cost],
+  ];
+  const known = costs.filter((cost) => cost !== null);
+  return known.length > 0 ? known.reduce((sum, cost) => sum + cost, 0) : undefined;
 }

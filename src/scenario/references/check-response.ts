@@ -4,6 +4,7 @@ import { originalsOf } from '../stand-ins.ts';
 import { nameOf } from '../units.ts';
 import { checkCannibalising } from './check-cannibalising.ts';
 import { checkCondition } from './check-condition.ts';
+import { checkKeeping } from './check-keeping.ts';
 import { checkRetuning } from './check-retuning.ts';
 import { checkWatch } from './check-watch.ts';
 import type { Checker } from './checker.ts';
@@ -124,6 +125,8 @@ export function checkResponse(check: Checker, it: ResponseSpec, path: Path): voi
       return checkSubstituted(check, it, path);
     case 'build-ahead':
       return checkAhead(check, it, path);
+    case 'keep':
+      return checkKeeping(check, it, path);
     case 'cannibalise':
       return checkCannibalising(check, it, path);
   }

@@ -41,5 +41,10 @@ export const supplyKeys = {
       'drawn for each lot as it comes; older pieces are thrown away, and the first to expire is used first',
     ),
   holding: money.optional().describe('cost of a piece on hand for a day'),
+  'per-short': money
+    .optional()
+    .describe(
+      'cost of each piece that was not on hand when it was asked for, whether waited for or gone without',
+    ),
   expedite: expedite.optional().describe('what a policy can ask for: the oldest order out comes sooner'),
 };

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { stockMeasures } from '../../../src/line/supply/stock-measures.ts';
+import { stockCost, stockMeasures } from '../../../src/line/supply/stock-measures.ts';
 import { StockTally } from '../../../src/line/supply/stock-tally.ts';
 
 const tally = (given: Partial<StockTally>) => Object.assign(new StockTally(), given);
@@ -46,4 +46,14 @@ it('takes the cost of a day for each piece on hand', () => {
     100,
   );
   expect(measures.holding_cost).toBe(3);
+});
+
+it('costs so much for each piece that was not on hand, and all costs together are what the stock cost', () => {
+  const spent = tally({ taken: 20, late: 3, refused: 2, purchase: 80, ordering: 12, expedite: 4 });
+  // 100 pieces on hand for a day in all.
+  const kept = { ...spent, onHandSeconds: 100 * 86_400, copy: spent.copy };
+  const found = stockMeasures({ ...spec, price: 4, holding: 0.5, perShort: 7 }, tally({}), kept, 86_400);
+  expect(found).toMatchObject({ shortage_cost: 35, holding_cost: 50 });
+  expect(stockCost(found)).toBe(80 + 12 + 4 + 50 + 35);
+  expect(stockCost(stockMeasures(spec, tally({}), kept, 86_400))).toBeUndefined();
 });
