@@ -138,7 +138,7 @@ export const MEASURES = [
   },
   {
     key: 'stock_cost_per_good',
-    name: 'stock cost a good one',
+    name: 'stock cost per good',
     shown: { unit: 'money', factor: 1 },
     better: 'lower',
     meaning:

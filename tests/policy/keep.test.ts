@@ -59,6 +59,6 @@ policies:
     expectRefused(text('¤{ do: keep, stock: blank }'), /say how "blank" is kept/);
     expectRefused(text('{ do: keep, stock: ¤blank, up-to: 3 }', 'unlimited: true'), /unlimited/);
     expectRefused(text('{ do: keep, stock: blank, up-to: ¤-1 }'), /whole number/);
-    expectRefused(text('{ do: keep, stock: blank, reorder-at: 8, up-to: ¤3 }'), /reorder/);
+    expectRefused(text('{ do: keep, stock: blank, reorder-at: ¤8, up-to: 3 }'), /reorder/);
   });
 });
