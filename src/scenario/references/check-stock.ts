@@ -1,3 +1,4 @@
+import { originalsOf } from '../stand-ins.ts';
 import { takenBy } from '../stations.ts';
 import type { StockSpec } from '../stocks.ts';
 import type { Checker } from './checker.ts';
@@ -12,8 +13,9 @@ const MATTERS = {
 /** Whether somebody takes the stock, and goes by what it says of itself. The scenario must be whole. */
 export function checkStock(check: Checker, stock: StockSpec): void {
   const { stations } = check.raw;
-  const taken = stock.standsInFor ?? stock.name;
-  const takers = stations.filter((station) => takenBy(station).includes(taken));
+  // What stands in for another is taken where that one is.
+  const takenAs = originalsOf(stock.name, check.raw.stock);
+  const takers = stations.filter((station) => takenBy(station).some((name) => takenAs.includes(name)));
   const isSpare = stations.some(({ breakdowns }) => breakdowns.some(({ spare }) => spare === stock.name));
   if (takers.length === 0 && !isSpare) {
     check.say(
@@ -27,7 +29,7 @@ export function checkStock(check: Checker, stock: StockSpec): void {
     if (stock[key] === undefined || takers.some((station) => station.does === does)) continue;
     check.say(
       ['stock', stock.name, key],
-      `it matters only where a station does ${does} with "${taken}", but "${takers[0]!.name}" does ${takers[0]!.does}; take it out`,
+      `it matters only where a station does ${does} with "${stock.name}", but "${takers[0]!.name}" does ${takers[0]!.does}; take it out`,
     );
   }
 }
