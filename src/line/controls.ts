@@ -3,11 +3,11 @@ import { type Law, samplerOf } from '../kernel/distributions/index.ts';
 import type { ConditionSpec } from '../scenario/conditions.ts';
 import type { MatchSpec } from '../scenario/matching.ts';
 import type { FeatureSpec } from '../scenario/parts.ts';
-import { borrow } from './borrow.ts';
 import { Claims } from './claims.ts';
 import type { Line } from './line.ts';
 import { OneIn } from './sampling.ts';
 import { type AheadSpec, setAhead } from './set-ahead.ts';
+import { setBorrowing } from './set-borrowing.ts';
 import { setMatching } from './set-matching.ts';
 
 /** A reading as a policy sees it. */
@@ -159,22 +159,7 @@ export class Controls implements Actor {
    * themselves: from then on, whenever one comes to wait, or a machine that may be taken from is repaired.
    */
   cannibalise(stock: string, stations: readonly string[]): void {
-    const { tally } = this.#line;
-    const spares = this.#line.spares.filter((spare) => spare.stock.name === stock);
-    const givers = stations.flatMap((name) => {
-      const { machines } = this.#line.stations.get(name)!;
-      return spares.filter(({ machine }) => machines.includes(machine));
-    });
-    const act = () => {
-      if (borrow(spares, givers)) tally.cannibalised++;
-    };
-    for (const spare of spares) {
-      const before = spare.onChange;
-      spare.onChange = () => {
-        before?.();
-        act();
-      };
-    }
+    setBorrowing(this.#line, stock, stations);
   }
 
   /** Ends what disturbs the station's settings or its marks, and sets drifts back. */
