@@ -63,11 +63,13 @@ describe('a reading', () => {
   });
 
   it.each([
-    ['guard: 0.02 mm', 99],
-    ['guard: 0.01 mm', 0],
-  ])('just within the tolerance is judged with %s', (guard, scrapped) => {
+    ['guard: 0.02 mm', '100.085 mm', 99],
+    ['guard: 0.01 mm', '100.085 mm', 0],
+    ['guard: 0.02 mm', '99.915 mm', 99],
+    ['guard: 0.01 mm', '99.915 mm', 0],
+  ])('just within the tolerance is judged with %s: %s', (guard, mould, scrapped) => {
     const body = gaugedCell({
-      rim: 'tolerance: 0.1 mm, mould: 100.085 mm',
+      rim: `tolerance: 0.1 mm, mould: ${mould}`,
       reading: `repeatability: 0 mm, ${guard}`,
       offLimits: 'scrap',
     });
