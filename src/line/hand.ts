@@ -1,4 +1,5 @@
-import type { Mate, MateKind } from './mate.ts';
+import type { MateKind } from './mate.ts';
+import type { Mates } from './mates.ts';
 import type { Place } from './place.ts';
 
 /** The mates that one machine has in hand, or that were joined to a part that is put aside. */
@@ -11,32 +12,34 @@ export class Hand {
   tries = 0;
   /** Where the part on the machine goes without an attempt; null for an attempt. */
   destined: Place | null = null;
-  private readonly mates: readonly Mate[];
-  /** What is there of each mate. */
+  private readonly mates: Mates;
+  /** What is there of each mate, and whether those are that are taken as one. */
   private readonly held: (MateKind | null)[];
+  private kit = false;
 
-  constructor(mates: readonly Mate[]) {
+  constructor(mates: Mates) {
     this.mates = mates;
-    this.held = mates.map(() => null);
-    const features = mates.reduce((sum, { now }) => sum + now.features.length, 0);
-    this.mate = new Float64Array(features);
-    this.mateRead = new Float64Array(features);
+    this.held = mates.all.map(() => null);
+    this.mate = new Float64Array(mates.features);
+    this.mateRead = new Float64Array(mates.features);
   }
 
   /** Takes one of each mate that is not there yet, which must be on hand; all but one, if there is one to do without. */
   fill(without = -1): void {
-    let i = 0;
-    for (let m = 0; m < this.mates.length; m++) {
-      const { now } = this.mates[m]!;
-      if (this.held[m] !== null || m === without) {
-        i += now.features.length;
-        continue;
-      }
+    const { loose, kit } = this.mates;
+    for (const { mate, place, feature } of loose) {
+      if (this.held[place] !== null || place === without) continue;
+      const { now } = mate;
       const lot = now.stock.take(now.want);
-      this.held[m] = now;
+      this.held[place] = now;
+      let i = feature;
       for (const { aim, variation } of now.features) {
         this.mate[i++] = aim + variation.ofLot(lot) + variation.ofPiece();
       }
+    }
+    if (kit !== null && !this.kit) {
+      kit.take();
+      this.kit = true;
     }
     this.full = without < 0;
     this.tries = 0;
@@ -45,28 +48,40 @@ export class Hand {
   /** The mates stay with the part; says whether any of them stood in for another. */
   use(): boolean {
     let standsIn = false;
-    for (let m = 0; m < this.held.length; m++) {
-      const kind = this.held[m]!;
+    for (const { place } of this.mates.loose) {
+      const kind = this.held[place]!;
       kind.used++;
       if (kind.standsIn) standsIn = true;
-      this.held[m] = null;
+      this.held[place] = null;
     }
+    if (this.kit) this.mates.kit!.used++;
+    this.kit = false;
     this.full = false;
     return standsIn;
   }
 
   /** Throws away what is there. */
   throwAway(): void {
-    for (let m = 0; m < this.held.length; m++) {
-      const kind = this.held[m]!;
+    for (const { place } of this.mates.loose) {
+      const kind = this.held[place]!;
       if (kind !== null) kind.thrown++;
-      this.held[m] = null;
+      this.held[place] = null;
     }
+    if (this.kit) this.mates.kit!.thrown++;
+    this.kit = false;
     this.full = false;
   }
 
   /** Whether a piece of this kind is there. */
   holds(kind: MateKind): boolean {
-    return this.held.includes(kind);
+    return this.held.includes(kind) || (this.kit && this.mates.kit!.kinds.includes(kind));
+  }
+
+  /** Holds by themselves those that were taken as one: to be called before they are no more. */
+  scatter(): void {
+    if (!this.kit) return;
+    for (const [place, { now }] of this.mates.all.entries())
+      if (this.mates.kit!.kinds.includes(now)) this.held[place] = now;
+    this.kit = false;
   }
 }

@@ -1,4 +1,5 @@
-import type { Stock, Want } from './stock.ts';
+import type { Stock } from './stock.ts';
+import type { Want } from './supply/takers.ts';
 import type { Variation } from './variation.ts';
 
 /** One kind of a mate: where pieces come from, how their features are drawn, and what became of them. */

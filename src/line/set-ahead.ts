@@ -18,14 +18,14 @@ export function setAhead(line: Line, how: AheadSpec): (holds: boolean) => void {
   const { mates } = assembly.on;
   const rules = {
     mates,
-    without: mates.findIndex(({ kinds }) => kinds[0]!.stock.name === without),
+    without: mates.all.findIndex(({ kinds }) => kinds[0]!.stock.name === without),
     upTo,
     finish: new VisitTime(`${at}/finish`, finish, parts, streams),
   };
   const aside = new Aside(tally, () => station.wake());
   const hands = Array.from({ length: upTo + machines.length }, () => new Hand(mates));
   const ahead = new BuildAhead(rules, assembly, aside, hands, machines.length);
-  assembly.ahead = ahead;
+  assembly.buildAhead(ahead);
   station.aside = aside;
   return (holds) => {
     ahead.on = holds;

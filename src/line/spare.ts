@@ -1,5 +1,6 @@
 import type { Machine } from './machine.ts';
-import type { Stock, Want } from './stock.ts';
+import type { Stock } from './stock.ts';
+import type { Want } from './supply/takers.ts';
 
 /** The way of breaking down that the spare mends. */
 interface Mended {

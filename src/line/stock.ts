@@ -10,25 +10,8 @@ import { Orders } from './supply/orders.ts';
 import { type Rule, ruleOf } from './supply/rule.ts';
 import { ShelfLife } from './supply/shelf-life.ts';
 import { StockTally } from './supply/stock-tally.ts';
+import { type Taker, Takers, type Want } from './supply/takers.ts';
 import { Variation } from './variation.ts';
-
-/** What one station, or one machine of it, has come to wait for of a stock. */
-export interface Want {
-  /** Pieces that something waits for. */
-  owed: number;
-  /** Whether it takes pieces of another stock just now, in the place of which this one stands or may stand. */
-  idle: boolean;
-  /** When it came to wait for the first of them, by number among all that did. */
-  turn: number;
-}
-
-/** A station or a repair that takes pieces. */
-interface Taker {
-  /** Pieces have come. */
-  wake(): void;
-  /** Whether a part waits at its door because it cannot start: where it has no places in front. */
-  readonly keepsOut: boolean;
-}
 
 const REVIEW = 0;
 const EXPIRE = 1;
@@ -38,14 +21,13 @@ const LEVEL = 2;
 export class Stock implements Actor {
   readonly name: string;
   readonly limited: boolean;
-  onHand: number;
   readonly initial: number;
-  readonly tally = new StockTally();
+  /** Books what was taken and not told yet: called before anything looks at the stock; null where there is no such. */
+  onLook: (() => void) | null = null;
   /** Null where it is never ordered. */
   readonly orders: Orders | null;
   readonly lots = new Lots();
-  /** Stations that may be waiting for a delivery, and what each of their machines or buffers waits for. */
-  private readonly takers: { readonly station: Taker; readonly wants: Want[] }[] = [];
+  private readonly takers: Takers;
   private readonly calendar: Calendar;
   private readonly me: number;
   private readonly rule: Rule | null;
@@ -54,11 +36,9 @@ export class Stock implements Actor {
   private readonly variations = new Map<string, Variation>();
   private readonly shelfLife: ShelfLife | null;
   private readonly unsoundLuck: Stream;
-  /** Whether pieces that come go to whoever has waited longest, and not to the stations in their order. */
-  private inTurn = false;
-  private turns = 0;
-  /** Pieces that something waits for, at all stations together. */
-  private owed = 0;
+  private readonly counts = new StockTally();
+  /** Pieces on hand; infinite where the stock is not limited. */
+  private pieces: number;
   /** Whether a piece was asked for in vain since the last delivery. */
   private short = false;
   /** Since when none is on hand, if none is, s. */
@@ -74,14 +54,15 @@ export class Stock implements Actor {
     this.name = spec.name;
     this.limited = spec.unlimited !== true;
     this.initial = this.limited ? spec.onHand! : Number.POSITIVE_INFINITY;
-    this.onHand = this.initial;
+    this.pieces = this.initial;
     this.streams = streams;
     this.calendar = calendar;
     this.me = calendar.enter(this);
+    this.takers = new Takers(calendar);
     this.rule = ruleOf(spec);
     this.shrinks = spec.shrinkage;
     this.orders = this.rule
-      ? new Orders(spec, calendar, streams, this.tally, (order) => this.deliver(order))
+      ? new Orders(spec, calendar, streams, this.counts, (order) => this.deliver(order))
       : null;
     const of = (purpose: string) => streams.of(`stock/${spec.name}/${purpose}`);
     this.shelfLife = spec.shelfLife ? new ShelfLife(samplerOf(spec.shelfLife, of('shelf-life'))) : null;
@@ -100,17 +81,36 @@ export class Stock implements Actor {
    * @param idle whether it takes none yet
    */
   want(station: Taker, idle = false): Want {
-    const want = { owed: 0, idle, turn: 0 };
-    const known = this.takers.find((taker) => taker.station === station);
-    if (known) known.wants.push(want);
-    else this.takers.push({ station, wants: [want] });
-    return want;
+    return this.takers.enter(station, idle);
   }
 
   /** Enters a repair that takes pieces: from then on all that wait for the stock are served in turn. */
   wantInTurn(repair: Taker): Want {
-    this.inTurn = true;
+    this.takers.serveInTurn();
     return this.want(repair);
+  }
+
+  /** Whether nothing else takes pieces. */
+  isFor(want: Want): boolean {
+    return this.takers.areOnly(want);
+  }
+
+  /** Pieces on hand; infinite where the stock is not limited. */
+  get onHand(): number {
+    this.onLook?.();
+    return this.pieces;
+  }
+
+  /** The running counts; integrals as last brought up to date by `counted`. */
+  get tally(): StockTally {
+    this.onLook?.();
+    return this.counts;
+  }
+
+  /** Pieces that may be taken one after the other before one brings anything about. */
+  get quiet(): number {
+    if (!this.limited) return Number.MAX_SAFE_INTEGER;
+    return this.takers.owed > 0 ? 0 : Math.max(0, this.onHand - this.alert - 1);
   }
 
   /**
@@ -134,19 +134,33 @@ export class Stock implements Actor {
 
   /** Takes one piece, which must be on hand, and returns the number of its lot. */
   take(want: Want): number {
-    this.tally.taken++;
+    this.counts.taken++;
     if (!this.limited) return 0;
     this.moments -= this.calendar.now;
-    this.onHand--;
+    this.pieces--;
     const lot = this.lots.take();
     if (want.owed > 0) this.served(want);
-    if (this.onHand <= this.alert) this.attend();
+    if (this.pieces <= this.alert) this.attend();
     return lot;
+  }
+
+  /**
+   * Books pieces that were taken before, and brought nothing about.
+   * @param pieces at most `quiet`
+   * @param moments sum of the times when each was taken, s
+   */
+  takeMany(pieces: number, moments: number): void {
+    this.counts.taken += pieces;
+    if (!this.limited) return;
+    this.moments -= moments;
+    this.pieces -= pieces;
+    this.lots.takeMany(pieces);
   }
 
   /** None is on hand, and so many wait for one. */
   lack(want: Want, waiting: number): void {
-    this.note(want, waiting);
+    this.takers.note(want, waiting);
+    this.fallShort();
     this.setAlert();
     if (this.rule?.backorders) this.watch(this.rule);
   }
@@ -159,14 +173,13 @@ export class Stock implements Actor {
 
   /** What was waited for has come another way. */
   forgo(want: Want): void {
-    this.owed -= want.owed;
-    want.owed = 0;
+    this.takers.forgo(want);
     this.setAlert();
   }
 
   /** None is on hand, and what wanted one goes without. */
   refuse(): void {
-    this.tally.refused++;
+    this.counts.refused++;
     this.fallShort();
   }
 
@@ -209,21 +222,22 @@ export class Stock implements Actor {
 
   /** The counts up to now. */
   counted(): StockTally {
-    const { tally, onHand } = this;
+    const { counts, onHand } = this;
     const { now } = this.calendar;
     if (onHand === 0) {
       this.lookAtDoors();
-      tally.outSeconds += now - this.since;
+      counts.outSeconds += now - this.since;
       this.since = now;
     }
-    tally.onHandSeconds = onHand * now - this.moments;
+    counts.onHandSeconds = onHand * now - this.moments;
+    counts.waitedSeconds = this.takers.settle();
     this.orders?.settle();
-    return tally.copy();
+    return counts.copy();
   }
 
   /** What is on hand and on order, less what is owed where that counts. */
   private get position(): number {
-    return this.onHand + this.orders!.onOrder - (this.rule!.backorders ? this.owed : 0);
+    return this.onHand + this.orders!.onOrder - (this.rule!.backorders ? this.takers.owed : 0);
   }
 
   /** Orders what is missing, where the stock is looked at all the time. */
@@ -242,7 +256,7 @@ export class Stock implements Actor {
 
   /** What a piece taken has brought about: an order, the last piece gone, a piece behind it that is not sound. */
   private attend(): void {
-    if (this.onHand === 0) this.since = this.calendar.now;
+    if (this.pieces === 0) this.since = this.calendar.now;
     if (this.lots.unsound > 0) this.discover();
     if (this.rule !== null) this.watch(this.rule);
     if (this.levels !== null) this.lookAt(this.levels);
@@ -260,11 +274,12 @@ export class Stock implements Actor {
   }
 
   private setAlert(): void {
+    this.onLook?.();
     const { rule } = this;
     let alert = 0;
     if (this.lots.unsound > 0) alert = Number.POSITIVE_INFINITY;
     else if (rule !== null && rule.review === null)
-      alert = Math.max(0, rule.orderAt - this.orders!.onOrder + (rule.backorders ? this.owed : 0));
+      alert = Math.max(0, rule.orderAt - this.orders!.onOrder + (rule.backorders ? this.takers.owed : 0));
     if (this.levels !== null)
       for (const { low, below } of this.levels) if (!low) alert = Math.max(alert, below - 1);
     this.alert = alert;
@@ -273,26 +288,26 @@ export class Stock implements Actor {
   /** So many more pieces are on hand from now on, or fewer. */
   private change(pieces: number): void {
     const { now } = this.calendar;
-    if (this.onHand === 0) this.tally.outSeconds += now - this.since;
+    if (this.onHand === 0) this.counts.outSeconds += now - this.since;
     this.moments += pieces * now;
-    this.onHand += pieces;
+    this.pieces += pieces;
     this.since = now;
     if (this.levels !== null) this.lookAt(this.levels);
   }
 
   private deliver({ number, brought, unsound, found }: Order): void {
-    const { tally } = this;
+    const { counts } = this;
     const pieces = brought - found;
     if (this.onHand === 0) this.lookAtDoors();
     this.change(pieces);
-    tally.delivered += pieces;
-    tally.cycles++;
-    if (this.short) tally.shortCycles++;
+    counts.delivered += pieces;
+    counts.cycles++;
+    if (this.short) counts.shortCycles++;
     if (pieces > 0) this.short = false;
     this.lots.add(number, pieces, unsound - found, this.expiry(number));
     if (this.lots.unsound > 0) this.discover();
     this.setAlert();
-    for (const { station } of this.inTurn ? this.byTurn() : this.takers) station.wake();
+    this.takers.wake();
     // Not all came that was ordered, or this was the one order that may be out.
     this.watch(this.rule!);
   }
@@ -306,10 +321,11 @@ export class Stock implements Actor {
   }
 
   private expire(): void {
+    this.onLook?.();
     const old = this.lots.expire(this.calendar.now);
     if (old === 0) return;
     this.change(-old);
-    this.tally.expired += old;
+    this.counts.expired += old;
     if (this.lots.unsound > 0) this.discover();
     this.setAlert();
     if (this.rule !== null) this.watch(this.rule);
@@ -320,42 +336,24 @@ export class Stock implements Actor {
     const lost = this.lots.discover(this.unsoundLuck);
     if (lost === 0) return;
     this.change(-lost);
-    this.tally.discovered += lost;
+    this.counts.discovered += lost;
     this.setAlert();
   }
 
-  /** A station without places in front does not notice what waits at its door. */
   private lookAtDoors(): void {
-    for (const { station, wants } of this.takers) {
-      if (station.keepsOut && wants[0]!.owed === 0 && !wants[0]!.idle) this.note(wants[0]!, 1);
-    }
+    if (this.takers.lookAtDoors()) this.fallShort();
   }
 
   /** One of those that waited for a piece has it. */
   private served(want: Want): void {
-    want.owed--;
-    this.owed--;
-    this.tally.late++;
+    this.takers.served(want);
+    this.counts.late++;
     this.setAlert();
-  }
-
-  /** Those that take pieces, the longest waiting first. A station has one turn, however many wait in front of it. */
-  private byTurn() {
-    const turn = ({ wants }: { readonly wants: readonly Want[] }) =>
-      wants.reduce((first, { owed, turn }) => (owed > 0 ? Math.min(first, turn) : first), this.turns + 1);
-    return [...this.takers].sort((a, b) => turn(a) - turn(b));
-  }
-
-  private note(want: Want, waiting: number): void {
-    if (want.owed === 0) want.turn = ++this.turns;
-    this.owed += waiting - want.owed;
-    want.owed = waiting;
-    this.fallShort();
   }
 
   private fallShort(): void {
     if (this.short) return;
     this.short = true;
-    this.tally.stockOuts++;
+    this.counts.stockOuts++;
   }
 }

@@ -19,6 +19,7 @@ const SHOWN: readonly Shown[] = [
   { key: 'stock_outs', heading: 'times\nshort', as: number },
   { key: 'fill_rate', heading: 'filled\nat once, %', as: percent },
   { key: 'cycle_service_level', heading: 'cycles not\nshort, %', as: percent },
+  { key: 'mean_waiting_pieces', heading: 'waited\nfor', as: number, seldom: true },
   { key: 'mean_on_hand_pieces', heading: 'on\nhand', as: number },
   { key: 'mean_on_order_pieces', heading: 'on\norder', as: number },
   { key: 'orders', heading: 'orders\nplaced', as: number },

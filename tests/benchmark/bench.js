@@ -8,11 +8,13 @@ import { memory } from './topics/memory.js';
 import { referenceLine } from './topics/reference-line.js';
 import { scaling } from './topics/scaling.js';
 import { startUp } from './topics/start-up.js';
+import { tenStocks } from './topics/ten-stocks.js';
 import { workers } from './topics/workers.js';
 
 const TOPICS = {
   'reference-line': referenceLine,
   'demo-line': demoLine,
+  'ten-stocks': tenStocks,
   memory,
   scaling,
   workers,

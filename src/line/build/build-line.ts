@@ -41,6 +41,7 @@ export function buildLine(scenario: Scenario, seed: number): Line {
   }
   // Only now: a breakdown by the clock may not be entered before its station can work.
   for (const spec of scenario.stations) equip(spec, plan);
+  for (const { on } of line.assemblies.values()) on.mates.gather(calendar);
   const circles = stationsInCircles(scenario);
   for (const name of circles) {
     const { machines } = line.stations.get(name)!;

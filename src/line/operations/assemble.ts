@@ -4,7 +4,8 @@ import type { Forcing } from '../forcing.ts';
 import { Hand } from '../hand.ts';
 import type { Machine, Operation } from '../machine.ts';
 import type { Matching } from '../matching.ts';
-import type { Mate, MateKind } from '../mate.ts';
+import type { MateKind } from '../mate.ts';
+import type { Mates } from '../mates.ts';
 import type { PartTable } from '../part-table.ts';
 import type { Place } from '../place.ts';
 import type { FitProbe } from '../probes/fit-probe.ts';
@@ -21,7 +22,7 @@ export interface AssembleParts {
   readonly parts: PartTable;
   readonly tally: Tally;
   readonly reader: Reader | null;
-  readonly mates: readonly Mate[];
+  readonly mates: Mates;
   readonly pairs: readonly Pair[];
   readonly mateTries: number;
   readonly scrapWithoutMates: boolean;
@@ -78,7 +79,7 @@ export class Assemble implements Operation {
       if (this.ahead.couldResume) return false;
       if (this.ahead.couldStart) return true;
     }
-    return this.hands[machine.slot]!.full || this.on.scrapWithoutMates || this.matesThere();
+    return this.hands[machine.slot]!.full || this.on.scrapWithoutMates || this.on.mates.there;
   }
 
   begin(machine: Machine): boolean {
@@ -86,12 +87,12 @@ export class Assemble implements Operation {
     const inbox = machine.inbox!;
     if (inbox.count === 0) return false;
     const hand = this.hands[machine.slot]!;
-    if (!hand.full && !this.matesThere()) {
+    if (!hand.full && !this.on.mates.there) {
       if (this.ahead?.start(machine)) return true;
       if (!this.on.scrapWithoutMates) return this.lacks(inbox.count);
       this.put(machine, hand, inbox.shift(), 0);
       hand.destined = this.on.scrap;
-      for (const { now } of this.on.mates) if (now.stock.onHand === 0) now.stock.refuse();
+      this.on.mates.refuse();
       return true;
     }
     const { matching } = this;
@@ -125,7 +126,16 @@ export class Assemble implements Operation {
   /** Mates of a kind taken: those used, thrown away and in hand. */
   taken(kind: MateKind): number {
     const inHand = this.hands.filter((hand) => hand.holds(kind)).length;
-    return kind.used + kind.thrown + inHand + (this.ahead?.holding(kind) ?? 0);
+    const { kit } = this.on.mates;
+    const inKits = kit?.kinds.includes(kind) ? kit.used + kit.thrown : 0;
+    return kind.used + kind.thrown + inKits + inHand + (this.ahead?.holding(kind) ?? 0);
+  }
+
+  /** Lets a policy build ahead, for which each mate is taken by itself. */
+  buildAhead(ahead: BuildAhead | null): void {
+    for (const hand of this.hands) hand.scatter();
+    this.on.mates.scatter();
+    this.ahead = ahead;
   }
 
   /** Puts a part on the machine for a cycle of so many seconds. */
@@ -208,15 +218,9 @@ export class Assemble implements Operation {
     if (hand.use()) this.on.tally.substituted++;
   }
 
-  private matesThere(): boolean {
-    for (const { now } of this.on.mates) if (now.stock.onHand === 0) return false;
-    return true;
-  }
-
   /** Says which mates so many parts wait for: none of them can be worked on, so it is never true. */
   private lacks(waiting: number): boolean {
-    const all = waiting + (this.ahead?.waiting ?? 0);
-    for (const { now } of this.on.mates) if (now.stock.onHand === 0) now.stock.lack(now.want, all);
+    this.on.mates.lack(waiting + (this.ahead?.waiting ?? 0));
     return false;
   }
 }

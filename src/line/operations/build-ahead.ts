@@ -1,13 +1,14 @@
 import type { Aside } from '../aside.ts';
 import type { Hand } from '../hand.ts';
 import type { Machine } from '../machine.ts';
-import type { Mate, MateKind } from '../mate.ts';
+import type { MateKind } from '../mate.ts';
+import type { Mates } from '../mates.ts';
 import type { Place } from '../place.ts';
 import type { VisitTime } from '../visit-time.ts';
 
 export interface BuildAheadRules {
   /** The mates of the station, and the place among them of the one to do without. */
-  readonly mates: readonly Mate[];
+  readonly mates: Mates;
   readonly without: number;
   /** Most parts that are put aside, or on the way there. */
   readonly upTo: number;
@@ -78,7 +79,7 @@ export class BuildAhead {
   get couldStart(): boolean {
     const { mates, without, upTo } = this.rules;
     if (!this.on || this.missing.stock.onHand > 0 || this.waiting >= upTo) return false;
-    return mates.every(({ now }, m) => m === without || now.stock.onHand > 0);
+    return mates.all.every(({ now }, m) => m === without || now.stock.onHand > 0);
   }
 
   /** Pieces of a kind that were joined to parts here. */
@@ -132,7 +133,7 @@ export class BuildAhead {
   }
 
   private get missing(): MateKind {
-    return this.rules.mates[this.rules.without]!.now;
+    return this.rules.mates.all[this.rules.without]!.now;
   }
 
   /** The machine is empty: what it had under way was scrapped in its cycle, and the mates with it. */

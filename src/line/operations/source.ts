@@ -2,7 +2,8 @@ import type { Calendar } from '../../kernel/calendar.ts';
 import type { Sampler } from '../../kernel/distributions/distribution.ts';
 import type { Machine, Operation } from '../machine.ts';
 import type { PartTable } from '../part-table.ts';
-import type { Stock, Want } from '../stock.ts';
+import type { Stock } from '../stock.ts';
+import type { Want } from '../supply/takers.ts';
 import type { Tally } from '../tally.ts';
 
 /** What a source takes: its stock, or one that stands in for it. */

@@ -38,6 +38,19 @@ export class Lots {
     return lot.number;
   }
 
+  /** Takes so many pieces, which must be there; the unsound are found out one by one and may not be among them. */
+  takeMany(pieces: number): void {
+    let wanted = pieces;
+    while (wanted > 0) {
+      const lot = this.lots[this.first]!;
+      const taken = Math.min(wanted, lot.left);
+      lot.tried = false;
+      lot.left -= taken;
+      wanted -= taken;
+      if (lot.left === 0) this.usedUp();
+    }
+  }
+
   /**
    * Throws away what comes next and is not sound, until the next piece is, and returns how many pieces that were.
    * @param luck uniform numbers from 0 to 1, one for each piece tried

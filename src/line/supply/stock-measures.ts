@@ -42,6 +42,12 @@ export const STOCK_MEASURES = [
     key: 'fill_rate',
     of: ({ tally: { taken, late, refused } }) => over(taken - late, taken + refused),
   },
+  /** Mean number of pieces that something waited for; of it, each piece asked for had this wait on average. */
+  { key: 'mean_waiting_pieces', of: ({ tally, window }) => tally.waitedSeconds / window },
+  {
+    key: 'mean_wait_s',
+    of: ({ tally: { waitedSeconds, taken, refused } }) => over(waitedSeconds, taken + refused),
+  },
   /** Deliveries before which nothing had to wait or went without / deliveries. */
   {
     key: 'cycle_service_level',

@@ -24,6 +24,8 @@ export class StockTally {
   onHandSeconds = 0;
   onOrderSeconds = 0;
   outSeconds = 0;
+  /** Integral of the pieces that something waited for, piece-seconds. */
+  waitedSeconds = 0;
   purchase = 0;
   ordering = 0;
   expedite = 0;

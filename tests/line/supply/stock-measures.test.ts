@@ -15,6 +15,7 @@ it('counts between two moments', () => {
     onHandSeconds: 900,
     cycles: 5,
     shortCycles: 1,
+    waitedSeconds: 50,
   });
   expect(stockMeasures(spec, from, { ...to, discovered: 3, found: 4, copy: to.copy }, 100)).toMatchObject({
     ...{
@@ -23,6 +24,8 @@ it('counts between two moments', () => {
       cycle_service_level: 0.75,
       mean_on_hand_pieces: 8,
       unsound_pieces: 5,
+      mean_waiting_pieces: 0.5,
+      mean_wait_s: 50 / 25,
     },
     ...{ purchase_cost: null, holding_cost: null },
   });

@@ -1,6 +1,7 @@
 import type { Outcome } from '../../../src/line/outcome.ts';
 import type { StockMeasures } from '../../../src/line/supply/stock-measures.ts';
 import { baseStockFill, erlangLoss, poissonLotFill } from '../../../src/statistics/inventory.ts';
+import { poissonExcess } from '../../../src/statistics/poisson.ts';
 import { type Case, caseOf } from './case.ts';
 import { exponential, gamma, type Keys, s, scenarioText } from './scenario-text.ts';
 import { outcome } from './see.ts';
@@ -43,6 +44,12 @@ const of =
   ({ stocks }: Outcome): number =>
     stocks.mate![key]!;
 
+const waiting = (expected: number) => ({
+  // A rare thing: few wait, and those together.
+  ...{ quantity: 'mean waiting', unit: 'pieces', expected, sharp: 0.05 },
+  of: of('mean_waiting_pieces'),
+});
+
 /** I02. */
 const baseStock = (level: number): Case =>
   caseOf<Outcome>({
@@ -56,6 +63,7 @@ const baseStock = (level: number): Case =>
     values: [
       { quantity: 'fill rate', expected: baseStockFill(level, 10), of: of('fill_rate') },
       { quantity: 'mean on order', unit: 'pieces', expected: 10, of: of('mean_on_order_pieces') },
+      waiting(poissonExcess(level, 10)),
     ],
   });
 
@@ -126,6 +134,8 @@ const lots = (reorderAt: number): Case =>
     values: [
       { quantity: 'fill rate', expected: poissonLotFill(reorderAt, 4, 1.726), of: of('fill_rate') },
       { quantity: 'mean on order', unit: 'pieces', expected: 1.726, of: of('mean_on_order_pieces') },
+      // The position is as often at each of the levels above the reorder point.
+      waiting([1, 2, 3, 4].reduce((sum, i) => sum + poissonExcess(reorderAt + i, 1.726) / 4, 0)),
     ],
   });
 

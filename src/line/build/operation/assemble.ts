@@ -5,6 +5,7 @@ import type { Pair } from '../../fit.ts';
 import { Forcing } from '../../forcing.ts';
 import { Intake } from '../../intake.ts';
 import { Mate, type MateKind } from '../../mate.ts';
+import { Mates } from '../../mates.ts';
 import { Assemble } from '../../operations/assemble.ts';
 import { correlateMate } from '../correlate.ts';
 import type { Plan } from '../plan.ts';
@@ -81,7 +82,7 @@ export function assemble(spec: SpecOf<'assemble'>, plan: Plan): Assemble {
       parts,
       tally,
       reader: readerOf(spec, plan),
-      mates: spec.takes.map((name) => mateOf(name, spec.name, plan)),
+      mates: new Mates(spec.takes.map((name) => mateOf(name, spec.name, plan))),
       pairs: pairsOf(spec, plan),
       mateTries: spec.mateTries,
       marked: plan.marked,
@@ -93,7 +94,7 @@ export function assemble(spec: SpecOf<'assemble'>, plan: Plan): Assemble {
     spec.machines,
   );
   assemblies.set(spec.name, made);
-  for (const kind of made.on.mates.flatMap(({ kinds }) => kinds))
+  for (const kind of made.on.mates.all.flatMap(({ kinds }) => kinds))
     plan.line.takers.push({ stock: kind.stock.name, taken: () => made.taken(kind) });
   return made;
 }

@@ -1,0 +1,69 @@
+import type { Mate } from './mate.ts';
+import { Kit } from './supply/kit.ts';
+
+/** A mate with its place among those of the station, and that of its first feature among those of all mates. */
+interface Placed {
+  readonly mate: Mate;
+  readonly place: number;
+  readonly feature: number;
+}
+
+/** The mates that an assembling station takes, one of each. */
+export class Mates {
+  readonly all: readonly Mate[];
+  /** Number of their features. */
+  readonly features: number;
+  /** Those that are taken as one; null where there are none. */
+  kit: Kit | null = null;
+  /** The others. */
+  loose: readonly Placed[];
+  private readonly placed: readonly Placed[];
+
+  constructor(all: readonly Mate[]) {
+    this.all = all;
+    let feature = 0;
+    this.placed = all.map((mate, place) => {
+      const at = { mate, place, feature };
+      feature += mate.now.features.length;
+      return at;
+    });
+    this.features = feature;
+    this.loose = this.placed;
+  }
+
+  /** Takes as one what can be: to be called when all that takes pieces is known. */
+  gather(clock: { readonly now: number }): void {
+    const alike = this.placed.filter(({ mate: { kinds, now } }) => {
+      return kinds.length === 1 && now.features.length === 0 && now.stock.isFor(now.want);
+    });
+    if (alike.length === 0) return;
+    this.kit = new Kit(
+      alike.map(({ mate }) => mate.now),
+      clock,
+    );
+    this.loose = this.placed.filter((at) => !alike.includes(at));
+  }
+
+  /** Takes each by itself from now on. */
+  scatter(): void {
+    this.kit?.dissolve();
+    this.kit = null;
+    this.loose = this.placed;
+  }
+
+  /** Whether one of each is on hand. */
+  get there(): boolean {
+    for (const { mate } of this.loose) if (mate.now.stock.onHand === 0) return false;
+    return this.kit === null || this.kit.there;
+  }
+
+  /** So many parts wait for those that are not on hand. */
+  lack(waiting: number): void {
+    for (const { now } of this.all) if (now.stock.onHand === 0) now.stock.lack(now.want, waiting);
+  }
+
+  /** A part goes without those that are not on hand. */
+  refuse(): void {
+    for (const { now } of this.all) if (now.stock.onHand === 0) now.stock.refuse();
+  }
+}

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { Takers } from '../../../src/line/supply/takers.ts';
+
+const taker = (told: string[], name: string, keepsOut = false) => ({
+  keepsOut,
+  wake: () => void told.push(name),
+});
+
+describe('those that take pieces', () => {
+  it('have waited for so many piece-seconds', () => {
+    const clock = { now: 0 };
+    const takers = new Takers(clock);
+    const want = takers.enter(taker([], 'a'), false);
+    clock.now = 10;
+    takers.note(want, 2);
+    clock.now = 15;
+    takers.served(want);
+    clock.now = 18;
+    // Two for 5 s, one for 3 s.
+    expect(takers.settle()).toBe(13);
+    takers.forgo(want);
+    clock.now = 30;
+    expect(takers.settle()).toBe(13);
+    expect(takers.owed).toBe(0);
+  });
+
+  it('are told in the order they were entered, or, where they are served in turn, the longest waiting first', () => {
+    const told: string[] = [];
+    const takers = new Takers({ now: 0 });
+    const [a, b] = ['a', 'b', 'c'].map((name) => takers.enter(taker(told, name), false)) as never[];
+    takers.note(b!, 1);
+    takers.note(a!, 1);
+    takers.wake();
+    expect(told.join('')).toBe('abc');
+    takers.serveInTurn();
+    takers.wake();
+    expect(told.join('')).toBe('abcbac');
+  });
+
+  it('know who is alone', () => {
+    const takers = new Takers({ now: 0 });
+    const one = taker([], 'a');
+    const want = takers.enter(one, false);
+    expect(takers.areOnly(want)).toBe(true);
+    // Another machine of the same station.
+    takers.enter(one, true);
+    expect(takers.areOnly(want)).toBe(false);
+  });
+
+  it('notice one that waits at a door, once', () => {
+    const takers = new Takers({ now: 0 });
+    takers.enter(taker([], 'a', true), false);
+    takers.enter(taker([], 'b', true), true);
+    expect(takers.lookAtDoors()).toBe(true);
+    expect(takers.owed).toBe(1);
+    expect(takers.lookAtDoors()).toBe(false);
+  });
+});
