@@ -24,7 +24,7 @@ export class Buffer implements Place {
     this.capacity = capacity;
   }
 
-  /** Puts a bank of so many places beside it, instead of any before. Before the first part comes. */
+  /** Puts a bank of so many places beside it, instead of any before. */
   setBank(places: number): void {
     this.capacity += places - this.bank;
     this.bank = places;

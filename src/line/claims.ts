@@ -3,10 +3,15 @@ export class Claims<T> {
   private readonly wanted: { readonly value: T; held: boolean }[] = [];
   private readonly otherwise: T;
   private readonly set: (value: T) => void;
+  private now: T;
 
-  /** @param otherwise what holds while nobody claims it */
+  /**
+   * @param otherwise what holds while nobody claims it, and so at first
+   * @param set told of each change
+   */
   constructor(otherwise: T, set: (value: T) => void) {
     this.otherwise = otherwise;
+    this.now = otherwise;
     this.set = set;
   }
 
@@ -17,7 +22,10 @@ export class Claims<T> {
     return (holds) => {
       claim.held = holds;
       const last = this.wanted.findLast(({ held }) => held);
-      this.set(last === undefined ? this.otherwise : last.value);
+      const value = last === undefined ? this.otherwise : last.value;
+      if (value === this.now) return;
+      this.now = value;
+      this.set(value);
     };
   }
 }

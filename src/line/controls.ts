@@ -5,10 +5,11 @@ import type { MatchSpec } from '../scenario/matching.ts';
 import type { FeatureSpec } from '../scenario/parts.ts';
 import { Claims } from './claims.ts';
 import type { Line } from './line.ts';
-import { OneIn } from './sampling.ts';
+import { OneIn, type Sampling } from './sampling.ts';
 import { type AheadSpec, setAhead } from './set-ahead.ts';
 import { setBorrowing } from './set-borrowing.ts';
 import { setMatching } from './set-matching.ts';
+import { sendRejects } from './set-rejects.ts';
 
 /** A reading as a policy sees it. */
 export interface Reading {
@@ -177,19 +178,30 @@ export class Controls implements Actor {
     this.#line.settings.get(setting)!.setting.adjust(to, this.now);
   }
 
-  gaugeEvery(gauge: string, every: number): void {
-    this.#line.gauges.get(gauge)!.sampling = new OneIn(every);
+  /** Gauges one part in so many at a gauging station while what comes back is told so. */
+  gaugingEvery(station: string, every: number): Switch {
+    const gauge = this.#line.gauges.get(station)!;
+    return this.#claim<Sampling>(`gauging ${station}`, new OneIn(every), gauge.sampling, (sampling) => {
+      gauge.sampling = sampling;
+    });
   }
 
-  /** Sends rejects of a gauging or assembling station to pass, scrap or a rework station. */
-  sendRejects(station: string, place: string): void {
-    const at = this.#line.gauges.get(station) ?? this.#line.assemblies.get(station)!;
-    at.rejects = this.#line.rejectsTo(place, station);
+  /** Sends rejects of a gauging or assembling station to pass, scrap or a rework station while what comes back is told so. */
+  sendingRejects(station: string, place: string): Switch {
+    return this.#doing(`rejects ${station}`, sendRejects(this.#line, station, place));
   }
 
-  /** Lets an assembling station choose among waiting parts by readings. Times in s, lengths in mm. */
-  match(how: MatchSpec): void {
-    setMatching(this.#line, how);
+  /**
+   * Lets an assembling station choose among waiting parts by readings while what comes back is told so. Times in s,
+   * lengths in mm.
+   */
+  matching(how: MatchSpec): Switch {
+    return this.#doing(`matching ${how.at}`, setMatching(this.#line, how));
+  }
+
+  /** One more that does a thing for a while, and how it was before any did. */
+  #doing(thing: string, { on, off }: { readonly on: () => void; readonly off: () => void }): Switch {
+    return this.#claim(thing, on, off, (act) => act());
   }
 
   /** One more that sets a thing for a while: where several do, the last of the policy holds. */

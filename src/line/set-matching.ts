@@ -5,15 +5,18 @@ import { Matching } from './matching.ts';
 import { Patience } from './patience.ts';
 import { highestRank, rankOf } from './ranks.ts';
 
-/** Lets an assembling station choose among waiting parts from now on, with a bank for them if there is to be one. */
-export function setMatching({ assemblies, stations, streams, calendar }: Line, how: MatchSpec): void {
+/**
+ * What lets an assembling station choose among waiting parts, with a bank for them if there is to be one, and what
+ * undoes that. A bank that is taken away is emptied first: nothing comes in until so many have been taken.
+ */
+export function setMatching(line: Line, how: MatchSpec) {
+  const { assemblies, stations, streams, calendar } = line;
   const { at, bank = 0, among = bank, takes, patience } = how;
   const assembly = assemblies.get(at)!;
   const station = stations.get(at)!;
   const { reader, parts, pairs, marked } = assembly.on;
   const known = (row: number) => (reader ? reader.canRead(row) : parts.get(row, marked) === 1);
-  station.inbox!.setBank(bank);
-  assembly.matching = new Matching({
+  const matching = new Matching({
     among,
     takes,
     rank: rankOf(how, { parts, pairs, known }),
@@ -22,4 +25,13 @@ export function setMatching({ assemblies, stations, streams, calendar }: Line, h
     z: standardNormal(streams.of(`policy/match/${at}`)),
     patience: patience > 0 ? new Patience(at, patience, station.machines, calendar) : null,
   });
+  function choose(by: Matching | null, places: number): void {
+    station.inbox!.setBank(places);
+    assembly.matching = by;
+    if (by !== null) for (const hand of assembly.hands) if (hand.full) by.read(hand);
+    if (!line.started) return;
+    station.inbox!.freed();
+    station.wake();
+  }
+  return { on: () => choose(matching, bank), off: () => choose(null, 0) };
 }

@@ -1,6 +1,4 @@
-import { meet } from './condition.ts';
 import type { Install } from './install.ts';
 
-/** Lets an assembling station put parts aside without the mate that is missing while the condition holds. */
-export const buildAhead: Install<'build-ahead'> = ({ when, ...how }, controls) =>
-  meet(when, controls, controls.buildAhead(how));
+/** Lets an assembling station put parts aside without the mate that is missing while it is in force. */
+export const buildAhead: Install<'build-ahead'> = (spec, controls) => controls.buildAhead(spec);

@@ -1,7 +1,11 @@
 import type { Install } from './install.ts';
 
-/** Gauges one part in `every` from the start on, and sends what is off limits where the response says. */
-export const inspect: Install<'inspect'> = (spec, controls) => {
-  controls.gaugeEvery(spec.at, spec.every);
-  if (spec.offLimits !== undefined) controls.sendRejects(spec.at, spec.offLimits);
+/** Gauges one part in `every` while it is in force, and sends what is off limits where the response says. */
+export const inspect: Install<'inspect'> = ({ at, every, offLimits }, controls) => {
+  const gauge = controls.gaugingEvery(at, every);
+  const send = offLimits === undefined ? null : controls.sendingRejects(at, offLimits);
+  return (holds) => {
+    gauge(holds);
+    send?.(holds);
+  };
 };

@@ -1,5 +1,12 @@
-import type { Controls } from '../line/controls.ts';
+import type { Controls, Switch } from '../line/controls.ts';
 import type { ResponseOf, ResponseSpec } from '../scenario/responses.ts';
 
-/** Puts one response to work on a line; it reaches the line through the controls alone. */
-export type Install<Kind extends ResponseSpec['do']> = (spec: ResponseOf<Kind>, controls: Controls) => void;
+/**
+ * Puts one response to work on a line; it reaches the line through the controls alone. What comes back takes whether
+ * the response is in force from now on, which is decided for all kinds alike (`follow`); null for one that is not in
+ * force for a while, but sees to itself.
+ */
+export type Install<Kind extends ResponseSpec['do']> = (
+  spec: ResponseOf<Kind>,
+  controls: Controls,
+) => Switch | null;

@@ -16,4 +16,4 @@ export function keeping(scenario: Scenario, responses: readonly ResponseSpec[]):
 }
 
 /** Nothing is left to do on the line: it was built with the stocks as `keeping` gives them. */
-export const keep: Install<'keep'> = () => {};
+export const keep: Install<'keep'> = () => null;

@@ -1,9 +1,10 @@
-import type { Controls } from '../line/controls.ts';
+import type { Controls, Switch } from '../line/controls.ts';
 import type { ResponseSpec } from '../scenario/responses.ts';
 import { buildAhead } from './build-ahead.ts';
 import { cannibalise } from './cannibalise.ts';
 import { expedite } from './expedite.ts';
 import { hold } from './hold.ts';
+import { putInForce } from './in-force.ts';
 import { inspect } from './inspect.ts';
 import type { Install } from './install.ts';
 import { keep } from './keep.ts';
@@ -31,9 +32,17 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
   keep,
 };
 
-/** Puts the responses of a policy to work in their order: where two set the same thing, the later one holds. */
+/**
+ * Puts the responses of a policy to work in their order. Where several of those in force set the same thing, the last
+ * in the list has its way; when it ends, the last of the others has, and when none is left, what was before.
+ */
 export function follow(responses: readonly ResponseSpec[], controls: Controls): void {
-  // Each response meets the installer of its own kind, which the type checker cannot follow.
-  for (const spec of responses)
-    (installers[spec.do] as (spec: ResponseSpec, controls: Controls) => void)(spec, controls);
+  for (const spec of responses) {
+    // Each response meets the installer of its own kind, which the type checker cannot follow.
+    const turn = (installers[spec.do] as (spec: ResponseSpec, controls: Controls) => Switch | null)(
+      spec,
+      controls,
+    );
+    if (turn !== null) putInForce(spec, controls, turn);
+  }
 }

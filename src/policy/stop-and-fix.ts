@@ -20,4 +20,5 @@ export const stopAndFix: Install<'stop-and-fix'> = ({ station, watch: spec, take
       });
     },
   });
+  return null;
 };

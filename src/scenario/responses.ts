@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { condition } from './conditions.ts';
 import {
   count,
   duration,
@@ -12,6 +11,7 @@ import {
   spread,
   word,
 } from './fields.ts';
+import { whileHolds } from './in-force.ts';
 import { time } from './laws.ts';
 import { match } from './matching.ts';
 import { watch } from './watches.ts';
@@ -70,39 +70,37 @@ const rework = entry({
   bench: name.describe('the rework station they are sent to'),
 });
 
-const when = condition.describe('in force while this holds');
-
 const hold = entry({
   do: z.literal('hold'),
   station: name.describe('the station that takes nothing new; it finishes its cycle'),
-  when,
+  ...whileHolds,
 });
 
 const slow = entry({
   do: z.literal('slow'),
   station: name,
   to: positiveShare.describe('share of its speed that it works at, from its next cycle on'),
-  when,
+  ...whileHolds,
 });
 
 const expedite = entry({
   do: z.literal('expedite'),
   stock: name.describe('whose oldest order is asked to come sooner, and each that is placed meanwhile'),
-  when,
+  ...whileHolds,
 });
 
 const retarget = entry({
   do: z.literal('retarget'),
   setting: name,
   by: measured.describe('how far its target is moved; what retunes it comes on top'),
-  when,
+  ...whileHolds,
 });
 
 const substitute = entry({
   do: z.literal('substitute'),
   for: name.describe('the stock that is not taken meanwhile'),
   by: name.describe('what stands in for it: what would take one takes this'),
-  when,
+  ...whileHolds,
 });
 
 const buildAhead = entry({
@@ -111,7 +109,7 @@ const buildAhead = entry({
   without: name.describe('the mate that parts are worked on without and put aside'),
   'up-to': count(1).describe('how many parts may be put aside at once'),
   finish: time.describe('time to finish such a part once the mate is there, the oldest first, before others'),
-  when,
+  ...whileHolds,
 });
 
 const keep = entry({

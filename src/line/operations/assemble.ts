@@ -68,11 +68,6 @@ export class Assemble implements Operation {
     return this.on.reader;
   }
 
-  /** Sends all misfits one way. */
-  set rejects(rejects: Rejects) {
-    this.misfits = { tight: rejects, loose: rejects };
-  }
-
   ready(machine: Machine): boolean {
     if (this.ahead !== null) {
       // It would go on with what was put aside.
