@@ -3,6 +3,7 @@
 //
 //   node tests/benchmark/bench.js [--only TOPIC]
 import { parseArgs } from 'node:util';
+import { commonLuck } from './topics/common-luck.js';
 import { demoLine } from './topics/demo-line.js';
 import { memory } from './topics/memory.js';
 import { referenceLine } from './topics/reference-line.js';
@@ -15,6 +16,7 @@ const TOPICS = {
   'reference-line': referenceLine,
   'demo-line': demoLine,
   'ten-stocks': tenStocks,
+  'common-luck': commonLuck,
   memory,
   scaling,
   workers,
