@@ -52,6 +52,15 @@ function supplierText(spec: FullSupplierSpec): string {
   ].join(', ');
 }
 
+/** What else may become of a stock and of its orders. */
+function besidesText({ expedite, shelfLife, standsInFor }: StockSpec): string[] {
+  return [
+    ...(expedite ? [`an order that is sped up comes after ${lawText(expedite.leadTime)}`] : []),
+    ...(shelfLife ? [`thrown away after ${lawText(shelfLife)}`] : []),
+    ...(standsInFor === undefined ? [] : [`may be taken in the place of "${standsInFor}"`]),
+  ];
+}
+
 /** What is said of a stock that only repairs take. */
 function spareText(perSecond: number, fill: number): string {
   return (
@@ -71,13 +80,12 @@ export function stockTexts(scenario: Scenario, ideal: IdealLine): string[] {
   return stockEstimates(scenario, ideal).map((estimate) => {
     const spec = scenario.stocks.find(({ name }) => name === estimate.stock)!;
     const onHand = `"${spec.name}": ${counted(spec.onHand!, 'piece')} on hand`;
-    const kept = spec.shelfLife ? [`thrown away after ${lawText(spec.shelfLife)}`] : [];
     if (spec.order === undefined && spec.upTo === undefined)
-      return [`${onHand}, never ordered`, ...kept].join('; ');
+      return [`${onHand}, never ordered`, ...besidesText(spec)].join('; ');
     return [
       `${onHand}, ${[ruleText(spec), ...termsText(spec)].join(', ')}`,
       ...suppliersOf(spec).map(supplierText),
-      ...kept,
+      ...besidesText(spec),
       estimateText(estimate),
     ].join('; ');
   });

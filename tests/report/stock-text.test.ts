@@ -54,6 +54,24 @@ describe('what check says of a stock', () => {
     expect(text).toContain('out of service after 400 h for 24 h; no closed form for this supply');
   });
 
+  it('is how soon an order comes that is sped up', () => {
+    expect(
+      told('on-hand: 9, reorder-at: 5, order: 9, lead-time: 9 h, expedite: { lead-time: 2 h, price: 1 }')[0],
+    ).toContain('delivers after 9 h; an order that is sped up comes after 2 h; ');
+  });
+
+  it('is in the place of which other stock it may be taken', () => {
+    const other = '} , other: { on-hand: 5, stands-in-for: blank';
+    expect(told(`on-hand: 1 ${other}`)).toEqual([
+      '"blank": 1 piece on hand, never ordered',
+      '"other": 5 pieces on hand, never ordered; may be taken in the place of "blank"',
+    ]);
+    const ordered = `${other}, up-to: 5, lead-time: 2 h`;
+    expect(told(`on-hand: 1 ${ordered}`)[1]).toContain(
+      '; delivers after 2 h; may be taken in the place of "blank"; ',
+    );
+  });
+
   it('that repairs take is how many failures find none, and at the station what they take', () => {
     const text = `mendline: 1
 title: T
