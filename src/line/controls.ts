@@ -145,14 +145,14 @@ export class Controls implements Actor {
     this.#line.stocks.get(stock)!.onLevel(below, until, tell);
   }
 
-  /** Tells of each order of a stock as it is placed. */
-  onOrder(stock: string, tell: () => void): void {
+  /** Tells the number of each order of a stock as it is placed. */
+  onOrder(stock: string, tell: (order: number) => void): void {
     this.#line.stocks.get(stock)!.onOrder(tell);
   }
 
-  /** Asks for the oldest order of a stock that is on its way to come sooner, and says whether it will. */
-  expedite(stock: string): boolean {
-    return this.#line.stocks.get(stock)!.expedite();
+  /** Asks for the order of this number, or else the oldest on its way, to come sooner, and says whether it will. */
+  expedite(stock: string, order?: number): boolean {
+    return this.#line.stocks.get(stock)!.expedite(order);
   }
 
   /**

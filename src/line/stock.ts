@@ -210,14 +210,14 @@ export class Stock implements Actor {
     this.orders?.supply(supplier);
   }
 
-  /** Tells of each order as it is placed. */
-  onOrder(tell: () => void): void {
+  /** Tells the number of each order as it is placed. */
+  onOrder(tell: (order: number) => void): void {
     this.orders?.listeners.push(tell);
   }
 
-  /** Speeds up the oldest order that is on its way, if that can be, and says whether it did. */
-  expedite(): boolean {
-    return this.orders?.expedite() ?? false;
+  /** Speeds up the order of this number, or else the oldest on its way, if that can be, and says whether it did. */
+  expedite(order?: number): boolean {
+    return this.orders?.expedite(order) ?? false;
   }
 
   /** The counts up to now. */

@@ -6,6 +6,10 @@ interface PlacedWith {
   readonly isOut: boolean;
   /** Keeps an order that fell due until it delivers again. */
   hold(order: Order): void;
+  /** The soonest that an order can come which is ready at `ready`, s, with these before it. */
+  soonest(order: Order, ready: number, out: Iterable<Order>): number;
+  /** One of those that are out comes sooner: moves up what waits behind it for its turn alone, and returns it. */
+  closeUp(out: Iterable<Order>, now: number): readonly Order[];
 }
 
 /** An order that is out, with what will become of it. */
@@ -20,7 +24,8 @@ export class Order {
   readonly found: number;
   /** Time that the inspection takes, s. */
   readonly inspection: number;
-  /** When it is due, s. */
+  /** When it could come if none were before it, and when it is due, s. */
+  ready: number;
   due: number;
   /** Whether it has fallen due. */
   arrived = false;
@@ -32,12 +37,14 @@ export class Order {
     supplier: PlacedWith,
     number: number,
     pieces: number,
+    ready: number,
     due: number,
     brings: Pick<Order, 'brought' | 'unsound' | 'found' | 'inspection'>,
   ) {
     this.supplier = supplier;
     this.number = number;
     this.pieces = pieces;
+    this.ready = ready;
     this.due = due;
     this.brought = brings.brought;
     this.unsound = brings.unsound;

@@ -20,8 +20,8 @@ export class Orders implements Actor {
   onOrder = 0;
   /** By number, the oldest first. */
   readonly out = new Map<number, Order>();
-  /** Told of each order as it is placed. */
-  readonly listeners: (() => void)[] = [];
+  /** Told the number of each order as it is placed. */
+  readonly listeners: ((order: number) => void)[] = [];
   private readonly calendar: Calendar;
   private readonly me: number;
   private readonly tally: StockTally;
@@ -71,14 +71,14 @@ export class Orders implements Actor {
     tally.ordered += pieces;
     tally.ordering += supplier.perOrder;
     calendar.schedule(order.due, this.me, DUE, order.number);
-    for (const listener of this.listeners) listener();
+    for (const listener of this.listeners) listener(order.number);
   }
 
   happen(code: number, number: number): void {
     const order = this.out.get(number);
     if (order === undefined) return;
     if (code === INSPECTED) return this.close(order);
-    // An order that was sped up falls due twice.
+    // An order that comes sooner than it was to falls due twice.
     if (order.arrived) return;
     order.arrived = true;
     if (order.supplier.isOut) order.supplier.hold(order);
@@ -100,22 +100,25 @@ export class Orders implements Actor {
   }
 
   /**
-   * Speeds the oldest order up that is still on its way at its own pace, and says whether it did: not where there is
-   * none, where the stock knows no such thing, or where the order comes sooner as it is.
+   * Speeds up the order of this number, or else the oldest that is still on its way at its own pace, and says whether it
+   * did: not where there is none, where the stock knows no such thing, or where the order comes sooner as it is.
    */
-  expedite(): boolean {
-    if (!this.expediting) return false;
-    for (const order of this.out.values()) {
-      if (order.arrived || order.spedUp) continue;
-      const due = this.calendar.now + this.expediting.lead();
-      if (due >= order.due) return false;
-      order.due = due;
-      order.spedUp = true;
-      order.dearer = this.expediting.price;
-      this.calendar.schedule(due, this.me, DUE, order.number);
-      return true;
-    }
-    return false;
+  expedite(number?: number): boolean {
+    const { expediting, out, calendar } = this;
+    if (!expediting) return false;
+    const order = number === undefined ? this.oldestUnsped() : out.get(number);
+    if (order === undefined || order.arrived || order.spedUp) return false;
+    const ready = calendar.now + expediting.lead();
+    const due = order.supplier.soonest(order, ready, out.values());
+    if (due >= order.due) return false;
+    order.ready = ready;
+    order.due = due;
+    order.spedUp = true;
+    order.dearer = expediting.price;
+    calendar.schedule(due, this.me, DUE, order.number);
+    for (const next of order.supplier.closeUp(out.values(), calendar.now))
+      calendar.schedule(next.due, this.me, DUE, next.number);
+    return true;
   }
 
   /** Brings the integral of what is on order up to now. */
@@ -123,6 +126,11 @@ export class Orders implements Actor {
     const { now } = this.calendar;
     this.tally.onOrderSeconds += this.onOrder * (now - this.since);
     this.since = now;
+  }
+
+  private oldestUnsped(): Order | undefined {
+    for (const order of this.out.values()) if (!order.arrived && !order.spedUp) return order;
+    return undefined;
   }
 
   private named(name: string | undefined): readonly Supplier[] {

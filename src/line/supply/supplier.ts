@@ -51,12 +51,35 @@ export class Supplier {
   /** What becomes of an order of so many pieces that is placed now, by what was drawn for it. */
   promise(number: number, pieces: number, now: number): Order {
     const { lead, inspection, share } = this.next;
-    const due = this.inSequence ? Math.max(this.latest, now + lead) : now + lead;
+    const ready = now + lead;
+    const due = this.inSequence ? Math.max(this.latest, ready) : ready;
     this.latest = due;
     const brought = share < 1 ? Math.round(share * pieces) : pieces;
     const unsound = this.unsound ? this.unsound.among(brought) : 0;
     const found = this.found && unsound > 0 ? this.found.among(unsound) : 0;
-    return new Order(this, number, pieces, due, { brought, unsound, found, inspection });
+    return new Order(this, number, pieces, ready, due, { brought, unsound, found, inspection });
+  }
+
+  soonest(order: Order, ready: number, out: Iterable<Order>): number {
+    let due = ready;
+    if (!this.inSequence) return due;
+    for (const before of out)
+      if (before.supplier === this && before.number < order.number) due = Math.max(due, before.due);
+    return due;
+  }
+
+  closeUp(out: Iterable<Order>, now: number): readonly Order[] {
+    if (!this.inSequence) return [];
+    const moved: Order[] = [];
+    this.latest = now;
+    for (const order of out) {
+      if (order.supplier !== this || order.arrived) continue;
+      this.latest = Math.max(this.latest, order.ready);
+      if (this.latest >= order.due) continue;
+      order.due = this.latest;
+      moved.push(order);
+    }
+    return moved;
   }
 
   get isOut(): boolean {

@@ -70,4 +70,45 @@ describe('the orders that are out', () => {
     calendar.run(37);
     expect(orders.expedite()).toBe(false);
   });
+
+  it('are sped up by number, too, whatever becomes of those before', () => {
+    const { calendar, orders, times } = ordering({ expedite: { leadTime: constant(4), price: 1 } });
+    orders.place(1);
+    calendar.run(7);
+    orders.place(1);
+    // The first comes within 3 s as it is.
+    expect([orders.expedite(), orders.expedite(2), orders.expedite(2)]).toEqual([false, true, false]);
+    calendar.run(30);
+    expect(times()).toEqual([
+      [1, 10],
+      [2, 11],
+    ]);
+  });
+
+  it('keep their sequence when one is sped up, and do not wait for what has come', () => {
+    const leadTime = { distribution: 'empirical', values: [100, 5] } as const;
+    const expedite = { leadTime: constant(4), price: 1 };
+    const { calendar, orders } = ordering({ leadTime, inSequence: true, expedite });
+    const all = () => [...orders.out.values()];
+    for (let k = 0; k < 8; k++) orders.place(1);
+    const own = all().map(({ ready }) => ready);
+    expect(new Set(own)).toEqual(new Set([5, 100]));
+    // An order comes with the latest of those up to it.
+    const expectDues = (ready: readonly number[]) =>
+      expect(all().map(({ due }) => due)).toEqual(ready.map((_, i) => Math.max(...ready.slice(0, i + 1))));
+    expectDues(own);
+    // The last cannot come before those in front of it.
+    expect(orders.expedite(8)).toBe(false);
+    for (let sped = 1; sped <= 8; sped++) {
+      expect(orders.expedite()).toBe(true);
+      expectDues(own.map((ready, i) => (i < sped ? 4 : ready)));
+    }
+    calendar.run(10);
+    expect(orders.out.size).toBe(0);
+    for (let k = 0; k < 8; k++) orders.place(1);
+    // Those that will have taken 5 s do not wait for what was to take 100 s and came long ago.
+    const after = all().map(({ ready }) => ready);
+    expectDues(after);
+    expect(new Set(after)).toEqual(new Set([15, 110]));
+  });
 });
