@@ -62,6 +62,16 @@ export class Mates {
     for (const { now } of this.all) if (now.stock.onHand === 0) now.stock.lack(now.want, waiting);
   }
 
+  /** No more than so many parts wait for mates: others had some that were left over, or went another way. */
+  limit(waiting: number): void {
+    for (const { now } of this.all) if (now.want.owed > waiting) now.stock.limit(now.want, waiting);
+  }
+
+  /** One of the parts that wait will have mates that were left over. */
+  served(): void {
+    for (const { now } of this.all) if (now.want.owed > 0) now.stock.limit(now.want, now.want.owed - 1);
+  }
+
   /** A part goes without those that are not on hand. */
   refuse(): void {
     for (const { now } of this.all) if (now.stock.onHand === 0) now.stock.refuse();

@@ -173,7 +173,13 @@ export class Stock implements Actor {
 
   /** What was waited for has come another way. */
   forgo(want: Want): void {
-    this.takers.forgo(want);
+    this.limit(want, 0);
+  }
+
+  /** Whatever was said before, no more than so many wait for a piece. */
+  limit(want: Want, waiting: number): void {
+    if (want.owed <= waiting) return;
+    this.takers.limit(want, waiting);
     this.setAlert();
   }
 

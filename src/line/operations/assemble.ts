@@ -80,7 +80,10 @@ export class Assemble implements Operation {
   begin(machine: Machine): boolean {
     if (this.ahead?.resume(machine)) return true;
     const inbox = machine.inbox!;
-    if (inbox.count === 0) return false;
+    if (inbox.count === 0) {
+      if (!inbox.isAwaited) this.on.mates.limit(this.ahead?.waiting ?? 0);
+      return false;
+    }
     const hand = this.hands[machine.slot]!;
     if (!hand.full && !this.on.mates.there) {
       if (this.ahead?.start(machine)) return true;
@@ -116,6 +119,8 @@ export class Assemble implements Operation {
     if (this.ahead?.finish(machine)) return;
     const hand = this.hands[machine.slot]!;
     machine.outlets[0] = hand.destined ?? this.attempt(machine.load[0]!, hand);
+    // The next part has these mates, and waits for none.
+    if (hand.full) this.on.mates.served();
   }
 
   /** Mates of a kind taken: those used, thrown away and in hand. */

@@ -74,10 +74,10 @@ export class Takers {
     want.owed--;
   }
 
-  /** What was waited for is waited for no more. */
-  forgo(want: Want): void {
-    this.change(-want.owed);
-    want.owed = 0;
+  /** No more than so many are waited for from now on. */
+  limit(want: Want, waiting: number): void {
+    this.change(waiting - want.owed);
+    want.owed = waiting;
   }
 
   /** A station without places in front does not notice what waits at its door; says whether there was any such. */

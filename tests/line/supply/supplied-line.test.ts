@@ -186,4 +186,46 @@ stations:
     });
     expect(mates('65 s', 'on-hand: 1', '', 0)).toMatchObject({ stock_outs: 1 });
   });
+
+  it('never owes more mates than parts wait for one, though some need none of their own', () => {
+    // A mate that does not fit is tried on the next part, which then takes none.
+    const line = prepare(
+      small(
+        '20000 s',
+        `
+stock:
+  sheet: { unlimited: true }
+  mate:
+    on-hand: 4
+    reorder-at: 2
+    order: 10
+    lead-time: 300 s
+    when-short: backorders
+    features: { hole: { nominal: 10 mm, own-sd: 0.3 mm } }
+parts: { tray: { features: { rim: { nominal: 9 mm, made-at: first, own-sd: 0.3 mm } } } }
+stations:
+  first: { does: form, takes: sheet, makes: tray, per-sheet: 1, cycle: 20 s, to: second }
+  second:
+    does: assemble
+    buffer: unlimited
+    takes: [mate]
+    cycle: 1 s
+    fits: [{ hole: mate.hole, shaft: rim, least: 0.7 mm, most: 1.3 mm }]
+    misfit: scrap
+    mate-tries: 3
+    to: good`,
+      ),
+      'carry on',
+      1,
+    );
+    const { inbox } = line.stations.get('second')!;
+    const { want } = line.assemblies.get('second')!.on.mates.all[0]!.now;
+    let most = 0;
+    for (let at = 7; at <= 20_000; at += 7) {
+      line.calendar.run(at);
+      expect(want.owed, `at ${at} s`).toBeLessThanOrEqual(inbox!.count);
+      most = Math.max(most, want.owed);
+    }
+    expect(most).toBeGreaterThan(5);
+  });
 });

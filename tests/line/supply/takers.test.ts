@@ -18,7 +18,7 @@ describe('those that take pieces', () => {
     clock.now = 18;
     // Two for 5 s, one for 3 s.
     expect(takers.settle()).toBe(13);
-    takers.forgo(want);
+    takers.limit(want, 0);
     clock.now = 30;
     expect(takers.settle()).toBe(13);
     expect(takers.owed).toBe(0);
