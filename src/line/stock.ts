@@ -314,6 +314,7 @@ export class Stock implements Actor {
     if (this.lots.unsound > 0) this.discover();
     this.setAlert();
     this.takers.wake();
+    if (this.onHand === 0 && this.takers.owed > 0) this.fallShort();
     // Not all came that was ordered, or this was the one order that may be out.
     this.watch(this.rule!);
   }

@@ -228,4 +228,26 @@ stations:
     }
     expect(most).toBeGreaterThan(5);
   });
+
+  it('by deliveries that are not enough is short in each cycle that something waits through', () => {
+    // Three machines need a spare at 100 s. One is there; the others wait for one each, which come at 130 and 160 s.
+    const { stocks } = ran(
+      small(
+        '170 s',
+        `
+stock:
+  blank: { unlimited: true }
+  part: { on-hand: 1, reorder-at: 0, order: 1, lead-time: 30 s, one-order-at-a-time: yes }
+stations:
+  only:
+    does: work
+    takes: blank
+    machines: 3
+    cycle: 10 s
+    breakdowns: { wear: { every: 100 s, counted: working, repair: 500 s, cycle: resumes, spare: part } }
+    to: good`,
+      ),
+    );
+    expect(stocks.part).toMatchObject({ fill_rate: 1 / 3, stock_outs: 2, cycle_service_level: 0 });
+  });
 });
