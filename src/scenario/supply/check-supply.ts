@@ -20,7 +20,7 @@ type Say = (message: string, ...path: string[]) => void;
 const kebab = (key: string): string => key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
 /** Keys that say how pieces are kept, which also hold for what is never ordered. */
-const KEPT = ['shelfLife', 'holding', 'whenShort'];
+const KEPT = ['shelfLife', 'holding', 'perShort'];
 /** Keys of the rules, which are judged together. */
 const RULE = ['reorderAt', 'order', 'upTo', 'leadTime'];
 

@@ -25,6 +25,10 @@ describe('the supply of a stock', () => {
     });
   });
 
+  it('may cost something when it is short, though it is never ordered', () => {
+    expect(read('{ on-hand: 9, per-short: 4 }')).toMatchObject({ perShort: 4 });
+  });
+
   it('may be a base stock, with up-to alone', () => {
     expect(read('{ on-hand: 9, up-to: 9, lead-time: 1 h }')).toMatchObject({ upTo: 9 });
   });
@@ -43,6 +47,7 @@ describe('the supply of a stock', () => {
     ['{ on-hand: ¤0, up-to: 5, lead-time: 0 s }', 'give pieces on hand, a lead time, or "unlimited: true"'],
     ['{ on-hand: 4, review: ¤8 h }', 'this stock is never ordered'],
     ['{ on-hand: 4, expedite: ¤{ lead-time: 1 h } }', 'this stock is never ordered'],
+    ['{ on-hand: 4, when-short: ¤backorders }', 'this stock is never ordered'],
     ['¤{ unlimited: true, price: 3 }', 'an unlimited stock needs no price'],
     ['{ on-hand: 4, up-to: 4, lead-time: 1 h, price: ¤-3 }', 'expected an amount of money, 0 or more'],
     ['{ on-hand: 4, up-to: 4, lead-time: 1 h, holding: ¤3 EUR }', 'expected an amount of money, 0 or more'],
