@@ -237,6 +237,7 @@ export class Stock implements Actor {
     }
     counts.onHandSeconds = onHand * now - this.moments;
     counts.waitedSeconds = this.takers.settle();
+    counts.owed = this.takers.owed;
     this.orders?.settle();
     return counts.copy();
   }

@@ -23,6 +23,11 @@ interface StockMeasure {
 }
 
 const over = (part: number, whole: number): number | undefined => (whole > 0 ? part / whole : undefined);
+/**
+ * Pieces that were not on hand when they were asked for. Those that are waited for at the end are among them, those that
+ * were at the start are not. What was waited for and came another way meanwhile, from a stand-in or another machine, is not either.
+ */
+const shortPieces = ({ late, refused, owed }: Counted['tally']): number => Math.max(0, late + refused + owed);
 const money =
   (of: (tally: Counted['tally']) => number) =>
   ({ tally, holding }: Counted): number | undefined =>
@@ -40,7 +45,7 @@ export const STOCK_MEASURES = [
    */
   {
     key: 'fill_rate',
-    of: ({ tally: { taken, late, refused } }) => over(taken - late, taken + refused),
+    of: ({ tally }) => over(tally.taken - tally.late, tally.taken - tally.late + shortPieces(tally)),
   },
   /** Mean number of pieces that something waited for; of it, each piece asked for had this wait on average. */
   { key: 'mean_waiting_pieces', of: ({ tally, window }) => tally.waitedSeconds / window },
@@ -75,8 +80,7 @@ export const STOCK_MEASURES = [
   { key: 'expedite_cost', of: money(({ expedite }) => expedite) },
   {
     key: 'shortage_cost',
-    of: ({ tally, holding, perShort }) =>
-      holding === undefined ? undefined : perShort * (tally.late + tally.refused),
+    of: ({ tally, holding, perShort }) => (holding === undefined ? undefined : perShort * shortPieces(tally)),
   },
 ] as const satisfies readonly StockMeasure[];
 

@@ -5,6 +5,8 @@ export class StockTally {
   /** Pieces taken, and those among them that were waited for. */
   taken = 0;
   late = 0;
+  /** Pieces that something waits for, as last brought up to date. */
+  owed = 0;
   /** Pieces that were asked for in vain: what wanted them went without. */
   refused = 0;
   /** Times that something came to wait for a piece, or went without, since the delivery before. */

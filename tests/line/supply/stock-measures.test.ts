@@ -31,6 +31,16 @@ it('counts between two moments', () => {
   });
 });
 
+it('counts as short what is waited for at the end, and not what was at the start', () => {
+  // 8 at once, 4 late of which 3 waited from before, and 2 wait at the end: 3 of 11 were asked for in vain.
+  const [from, to] = [tally({ owed: 3 }), tally({ taken: 12, late: 4, owed: 2 })];
+  expect(stockMeasures({ ...spec, perShort: 2 }, from, to, 100)).toMatchObject({
+    ...{ fill_rate: 8 / 11, shortage_cost: 6 },
+  });
+  // Those that waited turned to a stand-in.
+  expect(stockMeasures(spec, from, tally({ taken: 5 }), 100).fill_rate).toBe(1);
+});
+
 it('gives no share of nothing, and a cost of 0 where other prices are named', () => {
   const none = stockMeasures({ ...spec, price: 3 }, tally({}), tally({}), 100);
   expect(none).toMatchObject({

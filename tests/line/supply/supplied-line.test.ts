@@ -250,4 +250,20 @@ stations:
     );
     expect(stocks.part).toMatchObject({ fill_rate: 1 / 3, stock_outs: 2, cycle_service_level: 0 });
   });
+
+  it('for once only is short of what still waits at the end', () => {
+    // Of 11 parts that come from 10 s on, 4 find a mate; 2 wait at the end of the warm-up and 5 more at the end.
+    const { stocks } = ran(
+      small(
+        '50 s',
+        `
+stock: { mate: { on-hand: 4, per-short: 3 } }
+stations:
+  coming: { does: arrive, every: 10 s, to: only }
+  only: { does: assemble, buffer: unlimited, takes: [mate], cycle: 0 s, fits: [], misfit: scrap, to: good }`,
+        '60 s',
+      ),
+    );
+    expect(stocks.mate).toMatchObject({ out_share: 1, fill_rate: 0, shortage_cost: 5 * 3 });
+  });
 });
