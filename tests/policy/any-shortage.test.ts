@@ -5,6 +5,8 @@ import type { Line } from '../../src/line/line.ts';
 import type { Outcome } from '../../src/line/outcome.ts';
 import { STARVED } from '../../src/line/state.ts';
 import { parseScenario } from '../../src/scenario/parse.ts';
+import { type Problem, ScenarioError } from '../../src/scenario/problem.ts';
+import type { Scenario } from '../../src/scenario/scenario.ts';
 import { law, stock } from '../line/supply/made-up-stock.ts';
 
 /** Lines in the default run, and how long each runs, s. */
@@ -122,6 +124,17 @@ const line = fc
     }),
   }));
 
+/** Null where a station would be held for good, which is refused. */
+function read(text: string): Scenario | null {
+  try {
+    return parseScenario(text, 'any.yaml');
+  } catch (error) {
+    const unending = ({ message }: Problem) => /held for good|would never bring it down/.test(message);
+    if (error instanceof ScenarioError && error.problems.every(unending)) return null;
+    throw error;
+  }
+}
+
 /** Machines that wait although what they wait for is there: the line forgot to tell them. */
 function forgotten({ stations, assemblies }: Line): string[] {
   return [...stations.values()].flatMap(({ name, machines }) => {
@@ -154,7 +167,9 @@ it('any responses to any shortage conserve every part and every piece, and forge
   const shown = new Map<string, number>();
   fc.assert(
     fc.property(line, ({ text, seed }) => {
-      const scenario = parseScenario(text, 'any.yaml');
+      const scenario = read(text);
+      fc.pre(scenario !== null);
+      if (scenario === null) return;
       const outcome = simulate(scenario, 'short', seed);
       expect(simulate(scenario, 'short', seed)).toEqual(outcome);
       for (const what of seen(outcome)) shown.set(what, (shown.get(what) ?? 0) + 1);

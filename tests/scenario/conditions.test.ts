@@ -1,4 +1,5 @@
 import { describe, it } from 'vitest';
+import { parseScenario } from '../../src/scenario/parse.ts';
 import { changed, expectRefused, refuses } from './sample.ts';
 
 const carryOn = '  carry on: []\n';
@@ -69,6 +70,45 @@ it('a target is not moved further than its setting can be', () => {
       changed('cycle-sd: 0.6 °C }', 'cycle-sd: 0.6 °C, moves: { to: 152 °C } }'),
     ),
     '"heater" cannot be moved so far; see its "moves"',
+  );
+});
+
+describe('a hold that would never end', () => {
+  // Forming alone takes sheet, which is ordered at 70, 90 at a time.
+  const hold = (station: string, when: string, more = '') =>
+    `${carryOn}  short: [{ do: hold, station: ${station}, when: ¤{ stock: sheet, ${when} } }${more}]\n`;
+  refuses([
+    [
+      carryOn,
+      hold('forming', 'below: 72'),
+      'held with 71 on hand, it would never bring it down to 70, where it is ordered; let "below" be 71 at most, or reorder at 71',
+    ],
+    [
+      carryOn,
+      hold('assembly', 'below: 9, until: 161'),
+      '"sheet" is ordered up to 160 at most, so that it never has 161 again and "assembly" would be held for good',
+    ],
+    [
+      carryOn,
+      hold('forming', 'below: 71', ', { do: keep, stock: sheet, reorder-at: 8 }'),
+      'it would never bring it down to 8',
+    ],
+  ]);
+
+  it('is none where others take the stock, or it is ordered before', () => {
+    for (const [station, when, more] of [
+      ['forming', 'below: 71, until: 160'],
+      ['assembly', 'below: 90'],
+      ['forming', 'below: 80', ', { do: keep, stock: sheet, reorder-at: 79 }'],
+    ] as const)
+      parseScenario(changed(carryOn, hold(station, when, more).replace('¤', '')), 'cell.yaml');
+  });
+});
+
+it('a stock is kept in one way by one policy', () => {
+  expectRefused(
+    changed(carryOn, policy('do: keep, stock: sheet, order: 20 }, { do: keep, stock: ¤sheet, reorder-at: 9')),
+    'this policy keeps "sheet" already; say there all of how it does',
   );
 });
 

@@ -1,4 +1,7 @@
 import type { ResponseSpec } from '../responses.ts';
+import type { StockSpec } from '../stocks.ts';
+import { keptAs } from '../supply/kept-as.ts';
+import { checkEnding } from './check-ending.ts';
 import { checkResponse } from './check-response.ts';
 import type { Checker, Raw } from './checker.ts';
 
@@ -12,7 +15,18 @@ function doneOnce(it: ResponseSpec): { key: string; thing: string; why: string }
     const why = `this policy builds ahead at "${it.at}" already; take one of them out`;
     return { key: 'at', thing: it.at, why };
   }
+  if (it.do === 'keep') {
+    const why = `this policy keeps "${it.stock}" already; say there all of how it does`;
+    return { key: 'stock', thing: it.stock, why };
+  }
   return undefined;
+}
+
+/** The stock as the policy keeps it; undefined where it is unknown or has problems of its own. */
+function kept(check: Checker, name: string, responses: readonly ResponseSpec[]): StockSpec | undefined {
+  const stock = check.stock(name);
+  const keeping = responses.find((it) => it.do === 'keep' && it.stock === name);
+  return stock && keeping?.do === 'keep' ? keptAs(stock, keeping) : stock;
 }
 
 /** Whether each response of a policy can do what it says, and none undoes another. */
@@ -21,6 +35,10 @@ export function checkPolicy(check: Checker, { name, responses }: Raw['policies']
   for (const [i, response] of responses.entries()) {
     const path = ['policies', name, check.names.places.get(name)?.[i] ?? i];
     checkResponse(check, response, path);
+    if (response.do === 'hold') {
+      const stock = kept(check, response.when.stock, responses);
+      if (stock) checkEnding(check, response, stock, path);
+    }
     const once = doneOnce(response);
     if (once === undefined) continue;
     const { key, thing, why } = once;
