@@ -9,8 +9,11 @@ import { lawText } from './law-text.ts';
 import { counted } from './words.ts';
 
 const ASSUMED = {
-  poisson: 'if pieces were wanted at random (Poisson) and what is short were waited for',
-  normal: 'if demand over a lead time were normal, pieces wanted at random, and what is short waited for',
+  poisson: 'if pieces were wanted at random (Poisson) and what is short were waited for and ordered at once',
+  normal:
+    'if demand over a lead time were normal, pieces wanted at random, and what is short waited for and ordered at once',
+  waiting:
+    'if pieces were wanted at random (Poisson), lead times exponential, and what is short were waited for',
   lost: 'if pieces were wanted at random (Poisson) and what finds none went without',
 } as const satisfies Record<NonNullable<StockEstimate['assumes']>, string>;
 
@@ -62,17 +65,21 @@ function besidesText({ expedite, shelfLife, standsInFor }: StockSpec): string[] 
 }
 
 /** What is said of a stock that only repairs take. */
-function spareText(perSecond: number, fill: number): string {
+function spareText(perSecond: number, fill: number, assumes: StockEstimate['assumes']): string {
+  const besides = assumes === 'waiting' ? 'lead times were exponential' : 'each were ordered for';
   return (
     `${percent(1 - fill)} % of the failures find none if they came at random (Poisson) as if all machines worked all the time, ` +
-    `one in ${durationText(1 / perSecond)}, and each were ordered for`
+    `one in ${durationText(1 / perSecond)}, and ${besides}`
   );
 }
 
-function estimateText({ demand, failures, fill, assumes }: StockEstimate): string {
-  if (fill !== null && failures > 0 && failures === demand) return spareText(failures, fill);
+function estimateText({ demand, failures, fill, assumes }: StockEstimate, { whenShort }: StockSpec): string {
+  if (fill !== null && failures > 0 && failures === demand) return spareText(failures, fill, assumes);
   if (fill === null) return 'no closed form for this supply';
-  return `fill rate ${percent(fill)} % ${ASSUMED[assumes!]}, ${fixed(demand * 3600, 1)} /h in the ideal line`;
+  // Ordered at once is what waits for a piece under backorders alone; otherwise fewer are on order.
+  const ordered = assumes === 'poisson' || assumes === 'normal';
+  const unlike = ordered && whenShort !== 'backorders' ? ', as under "when-short: backorders"' : '';
+  return `fill rate ${percent(fill)} % ${ASSUMED[assumes!]}${unlike}, ${fixed(demand * 3600, 1)} /h in the ideal line`;
 }
 
 /** Each limited stock with its rule and suppliers, and what theory says of it before any run. */
@@ -86,7 +93,7 @@ export function stockTexts(scenario: Scenario, ideal: IdealLine): string[] {
       `${onHand}, ${[ruleText(spec), ...termsText(spec)].join(', ')}`,
       ...suppliersOf(spec).map(supplierText),
       ...besidesText(spec),
-      estimateText(estimate),
+      estimateText(estimate, spec),
     ].join('; ');
   });
 }

@@ -55,6 +55,17 @@ export function erlangLoss(load: number, servers: number): number {
   return loss;
 }
 
+/**
+ * Share of Poisson demand that waits when `servers` pieces are ordered one by one as they are taken, and what is short is
+ * waited for but not ordered: each piece is a server, busy for its lead time, which is exponential. 1 where the `load`
+ * is more than they can serve. A. K. Erlang (1917), by way of the loss.
+ */
+export function erlangDelay(load: number, servers: number): number {
+  if (load >= servers) return 1;
+  const loss = erlangLoss(load, servers);
+  return loss / (1 - (load / servers) * (1 - loss));
+}
+
 /** Share of Poisson demand met at once under orders of `order` at `reorderAt`; what is short is waited for. */
 export function poissonLotFill(reorderAt: number, order: number, mean: number): number {
   return 1 - (poissonExcess(reorderAt, mean) - poissonExcess(reorderAt + order, mean)) / order;

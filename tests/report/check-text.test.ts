@@ -269,7 +269,8 @@ demand: { every: 4 min, due-after: 2 h, finished-goods: { most: 90 } }`);
 
   // I02: W. J. Hopp and M. L. Spearman, Factory Physics, chapter 2: a base stock of 15 for 10 in a lead time.
   it('gives the first estimate of each limited stock', () => {
-    const stock = 'stock: { blank: { on-hand: 15, up-to: 15, lead-time: 100 s } }\nstations:\n';
+    const stock =
+      'stock: { blank: { on-hand: 15, up-to: 15, lead-time: 100 s, when-short: backorders } }\nstations:\n';
     expect(json(plain().replace(BLANKS, stock)).stocks).toEqual([
       {
         ...{ stock: 'blank', on_hand: 15, demand_per_h: expect.closeTo(360, 9), failures_per_h: 0 },

@@ -26,7 +26,7 @@ describe('what check says of a stock', () => {
 
   it('is its rule, its supplier and the estimate with what that assumes', () => {
     expect(told('on-hand: 40, reorder-at: 20, order: 30, lead-time: 2 min')[0]).toMatch(
-      /^"blank": 40 pieces on hand, 30 ordered at 20; delivers after 2 min; fill rate [\d.]+ % if pieces were wanted at random \(Poisson\) and what is short were waited for, 360\.0 \/h in the ideal line$/,
+      /^"blank": 40 pieces on hand, 30 ordered at 20; delivers after 2 min; fill rate [\d.]+ % if pieces were wanted at random \(Poisson\) and what is short were waited for and ordered at once, as under "when-short: backorders", 360\.0 \/h in the ideal line$/,
     );
     expect(told('on-hand: 40, up-to: 40, lead-time: 2 min')[0]).toContain(
       'each piece taken is ordered, up to 40;',

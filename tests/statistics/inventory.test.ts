@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   baseStockFill,
   baseStockFor,
+  erlangDelay,
   erlangLoss,
   lotAndReorderPoint,
   newsvendor,
@@ -56,6 +57,16 @@ describe('stock theory', () => {
     [8, 12, 0.0514064],
   ])('loses of a load of %d on %d pieces', (load, servers, loss) => {
     expectPrinted(erlangLoss(load, servers), loss);
+  });
+
+  // A. K. Erlang (1917), standard delay tables; with one server it is the load, with two at load 1 a third.
+  it.each([
+    [4, 5, 0.554113],
+    [0.3, 1, 0.3],
+    [1, 2, 0.333333],
+    [5, 5, 1],
+  ])('lets of a load of %d on %d pieces so many wait', (load, servers, waits) => {
+    expectPrinted(erlangDelay(load, servers), waits);
   });
 
   // I05: Nahmias, chapter 5 (the gourmet shop), iterated until it settles.

@@ -2,7 +2,13 @@ import { type Law, meanOf, varianceOf } from '../../kernel/distributions/index.t
 import type { Scenario } from '../../scenario/scenario.ts';
 import type { StationSpec } from '../../scenario/stations.ts';
 import type { StockSpec } from '../../scenario/stocks.ts';
-import { baseStockFill, erlangLoss, normalLotFill, poissonLotFill } from '../../statistics/inventory.ts';
+import {
+  baseStockFill,
+  erlangDelay,
+  erlangLoss,
+  normalLotFill,
+  poissonLotFill,
+} from '../../statistics/inventory.ts';
 import type { IdealLine } from '../ideal.ts';
 import { ruleOf } from './rule.ts';
 
@@ -16,10 +22,11 @@ export interface StockEstimate {
   /** Share of the pieces wanted that are on hand; null where no closed form fits the rule. */
   readonly fill: number | null;
   /**
-   * `poisson`: pieces are wanted at random, and what is short is waited for and owed; `normal`: the same, with normal
-   * demand over a lead time; `lost`: pieces are wanted at random, and what finds none goes without.
+   * `poisson`: pieces are wanted at random, and what is short is waited for and ordered at once; `normal`: the same, with
+   * normal demand over a lead time; `waiting`: pieces are wanted at random, lead times are exponential, and what is short
+   * is waited for, but ordered when it is taken; `lost`: pieces are wanted at random, and what finds none goes without.
    */
-  readonly assumes: 'poisson' | 'normal' | 'lost' | null;
+  readonly assumes: 'poisson' | 'normal' | 'waiting' | 'lost' | null;
 }
 
 type Fit = Pick<StockEstimate, 'fill' | 'assumes'>;
@@ -61,6 +68,8 @@ function fitOf(spec: StockSpec, demand: number, lost: boolean): Fit {
     if (order > 1) return NONE;
     return { fill: 1 - erlangLoss(during, rule.orderAt + 1), assumes: 'lost' };
   }
+  if (order === 1 && !rule.backorders)
+    return { fill: 1 - erlangDelay(during, rule.orderAt + 1), assumes: 'waiting' };
   // One for one the law of the lead time does not matter, as long as orders may overtake each other (C. Palm, 1938).
   if (order === 1) return { fill: baseStockFill(rule.orderAt + 1, during), assumes: 'poisson' };
   if (isConstant(leadTime)) return { fill: poissonLotFill(rule.orderAt, order, during), assumes: 'poisson' };

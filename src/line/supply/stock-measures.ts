@@ -28,6 +28,7 @@ const over = (part: number, whole: number): number | undefined => (whole > 0 ? p
  * were at the start are not. What was waited for and came another way meanwhile, from a stand-in or another machine, is not either.
  */
 const shortPieces = ({ late, refused, owed }: Counted['tally']): number => Math.max(0, late + refused + owed);
+const askedFor = (tally: Counted['tally']): number => tally.taken - tally.late + shortPieces(tally);
 const money =
   (of: (tally: Counted['tally']) => number) =>
   ({ tally, holding }: Counted): number | undefined =>
@@ -45,13 +46,13 @@ export const STOCK_MEASURES = [
    */
   {
     key: 'fill_rate',
-    of: ({ tally }) => over(tally.taken - tally.late, tally.taken - tally.late + shortPieces(tally)),
+    of: ({ tally }) => over(tally.taken - tally.late, askedFor(tally)),
   },
   /** Mean number of pieces that something waited for; of it, each piece asked for had this wait on average. */
   { key: 'mean_waiting_pieces', of: ({ tally, window }) => tally.waitedSeconds / window },
   {
     key: 'mean_wait_s',
-    of: ({ tally: { waitedSeconds, taken, refused } }) => over(waitedSeconds, taken + refused),
+    of: ({ tally }) => over(tally.waitedSeconds, askedFor(tally)),
   },
   /** Deliveries before which nothing had to wait or went without / deliveries. */
   {

@@ -24,9 +24,17 @@ describe('the first estimate of a stock', () => {
   // I02: Factory Physics, chapter 2. One for one the law of the lead time does not matter.
   it('under one for one ordering is the chance that less is wanted in a lead time', () => {
     for (const leadTime of ['10 s', '{ distribution: exponential, mean: 10 s }'])
-      expect(estimate(`on-hand: 15, up-to: 15, lead-time: ${leadTime}`)).toEqual({
+      expect(estimate(`on-hand: 15, up-to: 15, lead-time: ${leadTime}, when-short: backorders`)).toEqual({
         ...{ stock: 'mate', demand: 1, failures: 0, fill: printed(0.916542), assumes: 'poisson' },
       });
+  });
+
+  // A. K. Erlang's delay formula (1917) in standard tables: 55.4113 % wait for one of 5 servers under 4 erlangs.
+  it('under one for one ordering where what waits is not ordered is that a server is free', () => {
+    const keys = 'on-hand: 5, up-to: 5, lead-time: { distribution: exponential, mean: 4 s }';
+    expect(estimate(keys)).toMatchObject({ fill: expect.closeTo(1 - 0.554113, 6), assumes: 'waiting' });
+    // More is wanted than ever comes.
+    expect(estimate('on-hand: 3, up-to: 3, lead-time: 4 s')).toMatchObject({ fill: 0, assumes: 'waiting' });
   });
 
   // I07: Hadley and Whitin (1963). An (s,S) rule places orders of S - s where pieces go one by one.
@@ -100,7 +108,7 @@ policies: { carry on: [] }`,
       `
 stock:
   blank: { unlimited: true }
-  element: { on-hand: ${pieces}, up-to: ${pieces}, lead-time: { distribution: exponential, mean: 20 h } }
+  element: { on-hand: ${pieces}, up-to: ${pieces}, lead-time: { distribution: exponential, mean: 20 h }, when-short: backorders }
 stations:
   shop: { does: work, takes: blank, machines: 3, cycle: 10 s, to: good, breakdowns: { burnt: {
     every: { distribution: exponential, mean: 100 h }, counted: working, repair: 9 h, cycle: resumes, spare: element } } }`,
