@@ -1,0 +1,9 @@
+import { z } from 'zod';
+import { count, entry, name } from '../fields.ts';
+
+export const inspect = entry({
+  do: z.literal('inspect'),
+  at: name.describe('a gauging station'),
+  every: count(1),
+  'off-limits': name.optional().describe('pass, scrap or a rework station; left out, as the station says'),
+});
