@@ -22,6 +22,9 @@ interface Snapshot {
   readonly seconds: ReadonlyMap<string, Float64Array>;
   readonly stocks: ReadonlyMap<string, StockTally>;
   readonly busySeconds: ReadonlyMap<string, number>;
+  /** Of those who were called to help a crew, by crew. */
+  readonly calledSeconds: ReadonlyMap<string, number>;
+  readonly done: ReadonlyMap<string, number>;
   /** In the order of `Line.readings`. */
   readonly readings: readonly ReadingSums[];
 }
@@ -34,6 +37,8 @@ function snapshot(line: Line): Snapshot {
     seconds: new Map([...line.stations].map(([name, station]) => [name, station.seconds()])),
     stocks: new Map(limited.map(([name, stock]) => [name, stock.counted()])),
     busySeconds: new Map([...line.crews].map(([name, crew]) => [name, crew.busySeconds()])),
+    calledSeconds: new Map([...line.crews].map(([name, crew]) => [name, crew.calledSeconds()])),
+    done: new Map([...line.done].map(([name, count]) => [name, count()])),
     readings: line.readings.map(({ sums }) => sums.copy()),
   };
 }
@@ -43,8 +48,11 @@ function fromNothing(line: Line): Snapshot {
   const readings = line.readings.map(() => new ReadingSums());
   const now = snapshot(line);
   const stocks = new Map([...now.stocks.keys()].map((name) => [name, new StockTally()]));
-  return { ...now, tally: new Tally(), stocks, readings };
+  return { ...now, tally: new Tally(), stocks, readings, done: new Map() };
 }
+
+const subtract = (all: ReadonlyMap<string, number>, before: ReadonlyMap<string, number>) =>
+  Object.fromEntries([...all].map(([name, count]) => [name, count - (before.get(name) ?? 0)]));
 
 /** A line under a policy and with its disturbances, just started. */
 export function prepare(scenario: Scenario, policy: string, seed: number): Line {
@@ -134,7 +142,9 @@ function outcome(
     crewBusyShares: Object.fromEntries(
       [...to.busySeconds].map(([name, seconds]) => [
         name,
-        (seconds - from.busySeconds.get(name)!) / (line.crews.get(name)!.number * window),
+        (seconds - from.busySeconds.get(name)!) /
+          (line.crews.get(name)!.number * window +
+            (to.calledSeconds.get(name)! - from.calledSeconds.get(name)!)),
       ]),
     ),
     capabilities: line.readings.map(({ gauge, feature }, i) => {
@@ -143,6 +153,7 @@ function outcome(
       return { gauge, feature: name, ...found, ...capabilityOf(found, limits!) };
     }),
     counts,
+    ...(to.done.size > 0 && { did: subtract(to.done, from.done) }),
     events: line.calendar.events,
   };
 }

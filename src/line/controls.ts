@@ -8,8 +8,10 @@ import type { Line } from './line.ts';
 import { OneIn, type Sampling } from './sampling.ts';
 import { type AheadSpec, setAhead } from './set-ahead.ts';
 import { setBorrowing } from './set-borrowing.ts';
+import { setPriorities, setReinforcement } from './set-crew.ts';
 import { setMatching } from './set-matching.ts';
 import { sendRejects } from './set-rejects.ts';
+import { setTool } from './set-tool.ts';
 
 /** A reading as a policy sees it. */
 export interface Reading {
@@ -117,7 +119,7 @@ export class Controls implements Actor {
     this.#line.stations.get(station)!.release();
   }
 
-  /** Works at the share `to` of the station's speed while what comes back is told so, from the next cycle on. */
+  /** Works at the share `to` of the station's speed, be it more or less than all, while what comes back is told so, from the next cycle on. */
   slowing(station: string, to: number): Switch {
     return this.#claim(`speed ${station}`, to, 1, (share) => this.#line.stations.get(station)!.slow(share));
   }
@@ -189,6 +191,26 @@ export class Controls implements Actor {
   /** Sends rejects of a gauging or assembling station to pass, scrap or a rework station while what comes back is told so. */
   sendingRejects(station: string, place: string): Switch {
     return this.#doing(`rejects ${station}`, sendRejects(this.#line, station, place));
+  }
+
+  /** What comes back lets a trimming station renew its tools, by the set-up or maintenance of that name. */
+  toolChange(station: string, by?: string): () => void {
+    return setTool(this.#line, station, by);
+  }
+
+  /** Lets a crew serve the calls of these stations first while what comes back is told so. */
+  prioritising(crew: string, first: readonly string[]): Switch {
+    return this.#claim<readonly string[] | null>(
+      `first ${crew}`,
+      first,
+      null,
+      setPriorities(this.#line, crew),
+    );
+  }
+
+  /** Has so many more of a crew while what comes back is told so. */
+  reinforcing(crew: string, by: number): Switch {
+    return this.#claim(`more ${crew}`, by, 0, setReinforcement(this.#line, crew));
   }
 
   /**

@@ -40,14 +40,21 @@ export class Crew implements Actor, Service, ShiftMember {
   readonly #calendar: Calendar;
   readonly #me: number;
   readonly #rules: CrewRules;
-  /** Where each stands, and whom each serves. */
-  readonly #places: Int32Array;
+  /** Where each stands, and whom each serves: those of the crew, then those who were called besides. */
+  readonly #places: number[];
   readonly #serving: (Client | null)[];
   readonly #waiting: Client[] = [];
   #onShift = true;
   #busy = 0;
   #busySeconds = 0;
   #since = 0;
+  /** Stations whose calls are served before others, in this order; null where a policy says nothing. */
+  #first: readonly number[] | null = null;
+  /** How many are called besides, and how many of those are there: one that left finishes what is under way. */
+  #called = 0;
+  #calledHere = 0;
+  #calledSeconds = 0;
+  #calledSince = 0;
 
   constructor(name: string, number: number, calendar: Calendar, rules: CrewRules) {
     this.name = name;
@@ -55,7 +62,7 @@ export class Crew implements Actor, Service, ShiftMember {
     this.#calendar = calendar;
     this.#me = calendar.enter(this);
     this.#rules = rules;
-    this.#places = new Int32Array(number);
+    this.#places = Array<number>(number).fill(0);
     this.#serving = Array<Client | null>(number).fill(null);
   }
 
@@ -69,7 +76,28 @@ export class Crew implements Actor, Service, ShiftMember {
     const who = this.#serving.indexOf(client);
     this.#serving[who] = null;
     this.#count(-1);
-    this.#serveNext(who);
+    if (who < this.#working) this.#serveNext(who);
+    if (who >= this.number) this.#countCalled();
+  }
+
+  /** So many more are there from now on; whoever comes begins at the first station, whoever goes finishes first. */
+  reinforce(by: number): void {
+    if (by === this.#called) return;
+    const before = this.#working;
+    this.#called = by;
+    for (let who = before; who < this.#working; who++) {
+      this.#serving[who] ??= null;
+      if (this.#serving[who] === null) this.#places[who] = 0;
+    }
+    this.#countCalled();
+    if (this.#onShift)
+      for (let who = before; who < this.#working; who++)
+        if (this.#serving[who] === null) this.#serveNext(who);
+  }
+
+  /** Serves calls from these stations, by their numbers, before others; null as ever. */
+  serveFirst(stations: readonly number[] | null): void {
+    this.#first = stations;
   }
 
   happen(_code: number, who: number): void {
@@ -78,11 +106,13 @@ export class Crew implements Actor, Service, ShiftMember {
 
   goOffShift(): void {
     this.#onShift = false;
+    this.#countCalled();
   }
 
   comeOnShift(): void {
     this.#onShift = true;
-    for (let who = 0; who < this.number; who++) if (this.#serving[who] === null) this.#serveNext(who);
+    this.#countCalled();
+    for (let who = 0; who < this.#working; who++) if (this.#serving[who] === null) this.#serveNext(who);
   }
 
   /** Seconds that its members spent moving or serving, all together, up to now. */
@@ -91,10 +121,20 @@ export class Crew implements Actor, Service, ShiftMember {
     return this.#busySeconds;
   }
 
+  /** Seconds that those who were called were there in their shifts, or finished what was under way, up to now. */
+  calledSeconds(): number {
+    this.#countCalled();
+    return this.#calledSeconds;
+  }
+
+  get #working(): number {
+    return this.number + this.#called;
+  }
+
   #nearestFree(place: number): number {
     let best = -1;
     let least = Number.POSITIVE_INFINITY;
-    for (let who = 0; who < this.number; who++) {
+    for (let who = 0; who < this.#working; who++) {
       if (this.#serving[who] !== null) continue;
       const way = this.#rules.travel(this.#places[who]!, place);
       if (way < least) {
@@ -114,9 +154,18 @@ export class Crew implements Actor, Service, ShiftMember {
     };
     let chosen = 0;
     for (let i = 1; i < this.#waiting.length; i++) {
-      if (rank(this.#waiting[i]!) < rank(this.#waiting[chosen]!)) chosen = i;
+      const [one, best] = [this.#waiting[i]!, this.#waiting[chosen]!];
+      const sooner = this.#turnOf(one) - this.#turnOf(best) || rank(one) - rank(best);
+      if (sooner < 0) chosen = i;
     }
     this.#send(who, this.#waiting.splice(chosen, 1)[0]!);
+  }
+
+  /** Where a call stands among those that a policy puts first; all the others come after them. */
+  #turnOf({ place }: Client): number {
+    if (this.#first === null) return 0;
+    const turn = this.#first.indexOf(place);
+    return turn < 0 ? this.#first.length : turn;
   }
 
   #send(who: number, client: Client): void {
@@ -126,6 +175,18 @@ export class Crew implements Actor, Service, ShiftMember {
     this.#count(1);
     if (way > 0) this.#calendar.schedule(this.#calendar.now + way, this.#me, 0, who);
     else client.attended();
+  }
+
+  #countCalled(): void {
+    if (this.#places.length === this.number) return;
+    const { now } = this.#calendar;
+    this.#calledSeconds += this.#calledHere * (now - this.#calledSince);
+    this.#calledSince = now;
+    const there = this.#onShift ? this.#called : 0;
+    let late = 0;
+    for (let who = this.number + there; who < this.#serving.length; who++)
+      if (this.#serving[who] !== null) late++;
+    this.#calledHere = there + late;
   }
 
   #count(change: number): void {

@@ -8,6 +8,7 @@ import { Exit } from './exit.ts';
 import type { Feature } from './features.ts';
 import type { Flaw } from './flaw.ts';
 import type { FormingFlaws } from './forming-flaws.ts';
+import type { Machine } from './machine.ts';
 import type { Assemble } from './operations/assemble.ts';
 import type { Gauge } from './operations/gauge.ts';
 import type { Mark } from './operations/mark.ts';
@@ -20,6 +21,7 @@ import type { Station } from './station.ts';
 import type { Stock } from './stock.ts';
 import { Substitution } from './substitution.ts';
 import { Tally } from './tally.ts';
+import type { Task } from './task.ts';
 
 /** Something under way at a station that a fix there ends. */
 export interface Curable {
@@ -61,6 +63,10 @@ export class Line {
   readonly substitution = new Substitution();
   /** What breakdowns need to be repaired. */
   readonly spares: Spare[] = [];
+  /** What machines of trimming stations do that ends with a new tool. */
+  readonly toolChanges: { readonly machine: Machine; readonly task: Task }[] = [];
+  /** What the responses of a policy did so far, where anything is counted of it: numbers by name. */
+  readonly done = new Map<string, () => number>();
   /** How many parts each source brought into being. */
   readonly starts: (() => number)[] = [];
   /** Null where no part can have a flaw that is not seen at once. */

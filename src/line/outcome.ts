@@ -28,6 +28,8 @@ export interface Outcome {
   /** For each feature with limits, at each gauge that reads it. */
   readonly capabilities: readonly FoundCapability[];
   readonly counts: Readonly<Record<Count, number>>;
+  /** What the responses of the policy did, by name, where anything is counted of it; left out where nothing is. */
+  readonly did?: Readonly<Record<string, number>>;
   /** Events that happened, warm-up included. */
   readonly events: number;
 }

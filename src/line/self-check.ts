@@ -108,7 +108,7 @@ export function selfCheck(line: Line): void {
     equal(`carriers "${carriers.name}": all = ready + returning + with parts`, carriers.number, all);
   }
   for (const crew of line.crews.values()) {
-    const most = crew.number * now;
+    const most = crew.number * now + crew.calledSeconds();
     const busy = crew.busySeconds();
     if (busy > most * (1 + ROUNDING))
       throw new SelfCheckError(`crew "${crew.name}" is not busier than it can be`, busy, most);

@@ -46,6 +46,11 @@ export class Task implements Actor, Client {
     return this.#counted() >= this.#dueAt;
   }
 
+  /** Falls due now: the machine does it when it gets there. What is under way already is not done twice. */
+  fallDue(): void {
+    this.#dueAt = Number.NEGATIVE_INFINITY;
+  }
+
   /** The machine is empty and stays so until this is done. */
   start(): void {
     this.#machine.meanwhile(AWAITING_TECHNICIAN);

@@ -1,7 +1,9 @@
 import type { Controls, Switch } from '../line/controls.ts';
 import type { ResponseSpec } from '../scenario/responses.ts';
 import { buildAhead } from './build-ahead.ts';
+import { callCrew } from './call-crew.ts';
 import { cannibalise } from './cannibalise.ts';
+import { changeTool } from './change-tool.ts';
 import { expedite } from './expedite.ts';
 import { hold } from './hold.ts';
 import { putInForce } from './in-force.ts';
@@ -9,10 +11,13 @@ import { inspect } from './inspect.ts';
 import type { Install } from './install.ts';
 import { keep } from './keep.ts';
 import { match } from './match.ts';
+import { prioritise } from './prioritise.ts';
+import { reject } from './reject.ts';
 import { retarget } from './retarget.ts';
 import { retune } from './retune.ts';
 import { rework } from './rework.ts';
 import { slow } from './slow.ts';
+import { speedUp } from './speed-up.ts';
 import { stopAndFix } from './stop-and-fix.ts';
 import { substitute } from './substitute.ts';
 
@@ -30,6 +35,11 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
   'build-ahead': buildAhead,
   cannibalise,
   keep,
+  'speed-up': speedUp,
+  reject,
+  'change-tool': changeTool,
+  prioritise,
+  'call-crew': callCrew,
 };
 
 /**

@@ -82,6 +82,7 @@ function actsOn(response: ResponseSpec): string {
   if ('setting' in response) return response.setting;
   if ('for' in response) return response.for;
   if ('spare' in response) return response.spare;
+  if ('crew' in response) return response.crew;
   return 'stock' in response ? response.stock : response.station;
 }
 

@@ -13,9 +13,9 @@ interface Column {
 /** Names in the order in which they first appear, each once. */
 function namesIn(
   outcomes: readonly Outcome[],
-  key: 'stateShares' | 'stockOutShares' | 'crewBusyShares',
+  key: 'stateShares' | 'stockOutShares' | 'crewBusyShares' | 'did',
 ): string[] {
-  return [...new Set(outcomes.flatMap((outcome) => Object.keys(outcome[key])))];
+  return [...new Set(outcomes.flatMap((outcome) => Object.keys(outcome[key] ?? {})))];
 }
 
 function columnsFor(outcomes: readonly Outcome[]): Column[] {
@@ -45,6 +45,9 @@ function columnsFor(outcomes: readonly Outcome[]): Column[] {
         name: `crew_busy_share_${crew}`,
         of: ({ crewBusyShares }) => crewBusyShares[crew],
       }),
+    ),
+    ...namesIn(outcomes, 'did').map(
+      (what): Column => ({ name: `did_${what}`, of: ({ did }) => did?.[what] }),
     ),
     { name: 'events', of: ({ events }) => events },
   ];

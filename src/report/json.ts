@@ -65,6 +65,8 @@ interface RunDocument {
   readonly stock_out_shares: Readonly<Record<string, number>>;
   readonly crew_busy_shares: Readonly<Record<string, number>>;
   readonly stocks: readonly StockDocument[];
+  /** What the responses of the policy did; left out where nothing is counted of it. */
+  readonly did?: Readonly<Record<string, number>>;
   readonly events: number;
 }
 
@@ -102,6 +104,7 @@ function runDocument(outcome: Outcome): RunDocument {
     stock_out_shares: outcome.stockOutShares,
     crew_busy_shares: outcome.crewBusyShares,
     stocks: stockDocuments(outcome.stocks),
+    ...(outcome.did && { did: outcome.did }),
     events: outcome.events,
   };
 }

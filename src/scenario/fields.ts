@@ -52,6 +52,10 @@ const someShare: Bound = {
   words: 'above 0 % and up to 100 %',
   holds: (value) => value > 0 && value <= 1,
 };
+const moreThanWhole: Bound = {
+  words: 'above 100 % and up to 1000 %',
+  holds: (value) => value > 1 && value <= 10,
+};
 const upToWhole: Bound = { words: 'from 0 % to 100 %', holds: (value) => value >= 0 && value <= 1 };
 
 /** What a quantity with its unit looks like, for the JSON schema. */
@@ -105,6 +109,7 @@ export const spread = quantity('length', notNegative);
 export const positiveLength = quantity('length', positive);
 export const share = quantity('share', upToWhole);
 export const positiveShare = quantity('share', someShare);
+export const increasedShare = quantity('share', moreThanWhole);
 export const anyShare = quantity('share', notNegative);
 export const rate = quantity('rate', positive);
 export const temperatureDifference = quantity('temperature', anyValue, {

@@ -2,15 +2,20 @@ import type { z } from 'zod';
 import { kinds } from './fields.ts';
 import { match } from './matching.ts';
 import { buildAhead } from './responses/build-ahead.ts';
+import { callCrew } from './responses/call-crew.ts';
 import { cannibalise } from './responses/cannibalise.ts';
+import { changeTool } from './responses/change-tool.ts';
 import { expedite } from './responses/expedite.ts';
 import { hold } from './responses/hold.ts';
 import { inspect } from './responses/inspect.ts';
 import { keep } from './responses/keep.ts';
+import { prioritise } from './responses/prioritise.ts';
+import { reject } from './responses/reject.ts';
 import { retarget } from './responses/retarget.ts';
 import { retune } from './responses/retune.ts';
 import { rework } from './responses/rework.ts';
 import { slow } from './responses/slow.ts';
+import { speedUp } from './responses/speed-up.ts';
 import { stopAndFix } from './responses/stop-and-fix.ts';
 import { substitute } from './responses/substitute.ts';
 
@@ -31,6 +36,11 @@ export const response = kinds(
     'build-ahead',
     'cannibalise',
     'keep',
+    'speed-up',
+    'reject',
+    'change-tool',
+    'prioritise',
+    'call-crew',
   ],
   [
     stopAndFix,
@@ -46,6 +56,11 @@ export const response = kinds(
     buildAhead,
     cannibalise,
     keep,
+    speedUp,
+    reject,
+    changeTool,
+    prioritise,
+    callCrew,
   ],
 );
 

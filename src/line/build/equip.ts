@@ -35,15 +35,18 @@ function upkeepOf(spec: StationSpec, machine: Machine, plan: Plan): Upkeep | nul
   const draw = drawsOf(spec, machine, plan);
   const task = (state: number, kind: string) => (it: TaskSpec) => {
     const { cycles, every, counted } = it;
-    return new Task(it.name, plan.place(spec.name), machine, plan.line.calendar, {
+    const onDone = newTool(it.name, spec, machine, plan);
+    const made = new Task(it.name, plan.place(spec.name), machine, plan.line.calendar, {
       counts: cycles === undefined ? counted! : 'cycles',
       every: cycles === undefined ? samplerOf(every!, draw(`${kind}/${it.name}/every`)) : () => cycles,
       takes: samplerOf(it.takes, draw(`${kind}/${it.name}/takes`)),
       state,
       crew: crewOf(it.crew, plan),
       priority: it.priority,
-      onDone: newTool(it.name, spec, machine, plan),
+      onDone,
     });
+    if (onDone !== null) plan.line.toolChanges.push({ machine, task: made });
+    return made;
   };
   const tasks = [
     ...spec.maintenance.map(task(DOWN, 'maintenance')),

@@ -4,8 +4,12 @@ import { originalsOf } from '../stand-ins.ts';
 import { nameOf } from '../units.ts';
 import { checkCannibalising } from './check-cannibalising.ts';
 import { checkCondition } from './check-condition.ts';
+import { checkCalledCrew, checkPrioritised } from './check-crew-response.ts';
 import { checkKeeping } from './check-keeping.ts';
+import { checkRejecting } from './check-rejecting.ts';
 import { checkRetuning } from './check-retuning.ts';
+import { checkSlowed, checkSpedUp } from './check-speed.ts';
+import { checkToolChange } from './check-tool-change.ts';
 import { checkWatch } from './check-watch.ts';
 import type { Checker } from './checker.ts';
 
@@ -16,16 +20,6 @@ function checkInspected(check: Checker, at: string, path: Path): void {
     check.say(
       [...path, 'at'],
       `"${at}" inspects lots by its acceptance plan, so it cannot gauge one part in so many; take one of them out`,
-    );
-}
-
-/** Arrivals keep their own pace. */
-function checkSlowed(check: Checker, { station }: ResponseOf<'slow'>, path: Path): void {
-  check.station([...path, 'station'], station, []);
-  if (check.stations.get(station)?.does === 'arrive')
-    check.say(
-      [...path, 'station'],
-      `parts come to "${station}" by themselves, at a pace of their own; slow a station behind it`,
     );
 }
 
@@ -129,5 +123,15 @@ export function checkResponse(check: Checker, it: ResponseSpec, path: Path): voi
       return checkKeeping(check, it, path);
     case 'cannibalise':
       return checkCannibalising(check, it, path);
+    case 'speed-up':
+      return checkSpedUp(check, it, path);
+    case 'reject':
+      return checkRejecting(check, it, path);
+    case 'change-tool':
+      return checkToolChange(check, it, path);
+    case 'prioritise':
+      return checkPrioritised(check, it, path);
+    case 'call-crew':
+      return checkCalledCrew(check, it, path);
   }
 }
