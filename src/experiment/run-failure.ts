@@ -1,8 +1,9 @@
 import { EndlessLoopError } from '../kernel/calendar.ts';
 import { SelfCheckError } from '../line/self-check.ts';
 import { StandstillError } from '../line/standstill.ts';
+import { RunawayResponseError } from '../policy/runaway.ts';
 
-const FAILURES = [StandstillError, EndlessLoopError, SelfCheckError];
+const FAILURES = [StandstillError, EndlessLoopError, SelfCheckError, RunawayResponseError];
 
 /** Why a run failed, in words; null where the error is a fault of the program. */
 export function failureOf(error: unknown): string | null {

@@ -1,3 +1,6 @@
+import type { Calendar } from '../kernel/calendar.ts';
+import type { Bounds } from '../scenario/conditions/bounds.ts';
+import { Levels } from './levels.ts';
 import type { Consumer, Door, Place, Unloader } from './place.ts';
 
 /**
@@ -12,6 +15,8 @@ export class Buffer implements Place {
   count = 0;
   /** Places of the bank beside it, where the oldest parts stand: they make room in the buffer itself. */
   protected bank = 0;
+  /** What a policy goes by; null where none does. */
+  protected levels: Levels | null = null;
   private rows = new Int32Array(16);
   private head = 0;
   /** Machines that wait for room: the longest waiting, mostly the only one, and the others in their order. */
@@ -46,6 +51,7 @@ export class Buffer implements Place {
     this.put(row, this.count);
     this.count++;
     this.consumer.wake();
+    if (this.levels !== null) this.levels.look(this.held);
     return true;
   }
 
@@ -59,6 +65,12 @@ export class Buffer implements Place {
     return this.door;
   }
 
+  /** Tells whether the number of parts in it is beyond its bounds: at once, and at each change from then on. */
+  onLevel(calendar: Calendar, bounds: Bounds, tell: (holds: boolean) => void): void {
+    this.levels ??= new Levels(`parts in front of ${this.consumer.name}`, calendar, () => this.held);
+    this.levels.add(bounds, tell);
+  }
+
   /** The part at place `i`, 0 being the oldest. */
   peek(i: number): number {
     return this.rows[(this.head + i) & (this.rows.length - 1)]!;
@@ -70,6 +82,7 @@ export class Buffer implements Place {
     const head = this.head;
     this.head = (head + 1) & (rows.length - 1);
     this.count--;
+    if (this.levels !== null) this.levels.look(this.held);
     return rows[head]!;
   }
 
@@ -80,6 +93,7 @@ export class Buffer implements Place {
     for (let k = i; k > 0; k--) this.rows[(this.head + k) & mask] = this.peek(k - 1);
     this.head = (this.head + 1) & mask;
     this.count--;
+    if (this.levels !== null) this.levels.look(this.held);
     return row;
   }
 

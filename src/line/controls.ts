@@ -1,6 +1,8 @@
 import type { Actor } from '../kernel/calendar.ts';
 import { type Law, samplerOf } from '../kernel/distributions/index.ts';
-import type { ConditionSpec } from '../scenario/conditions.ts';
+import type { Bounds } from '../scenario/conditions/bounds.ts';
+import type { DemandAmount } from '../scenario/conditions/demand.ts';
+import type { StationCondition } from '../scenario/conditions/station.ts';
 import type { MatchSpec } from '../scenario/matching.ts';
 import type { FeatureSpec } from '../scenario/parts.ts';
 import { Claims } from './claims.ts';
@@ -12,6 +14,7 @@ import { setPriorities, setReinforcement } from './set-crew.ts';
 import { setMatching } from './set-matching.ts';
 import { sendRejects } from './set-rejects.ts';
 import { setTool } from './set-tool.ts';
+import { watchState } from './watch-state.ts';
 
 /** A reading as a policy sees it. */
 export interface Reading {
@@ -39,7 +42,9 @@ export class Controls implements Actor {
   readonly name = 'a response of the policy';
   readonly #line: Line;
   readonly #me: number;
-  readonly #due: (() => void)[] = [];
+  /** What is to be called, by place, and the places that are free again. */
+  readonly #due: ((() => void) | null)[] = [];
+  readonly #free: number[] = [];
   /** How often a sampler was asked for, by its purpose. */
   readonly #samplers = new Map<string, number>();
   /** What several responses may set for a while, by name. */
@@ -65,12 +70,15 @@ export class Controls implements Actor {
 
   /** Calls `then` in `delay` seconds. */
   after(delay: number, then: () => void): void {
-    this.#line.calendar.schedule(this.now + delay, this.#me, 0, this.#due.push(then) - 1);
+    const place = this.#free.pop() ?? this.#due.length;
+    this.#due[place] = then;
+    this.#line.calendar.schedule(this.now + delay, this.#me, 0, place);
   }
 
   happen(_code: number, stamp: number): void {
     const then = this.#due[stamp]!;
-    delete this.#due[stamp];
+    this.#due[stamp] = null;
+    this.#free.push(stamp);
     then();
   }
 
@@ -142,9 +150,31 @@ export class Controls implements Actor {
     return setAhead(this.#line, how);
   }
 
-  /** Tells whether a stock is low: at once, and at each change from then on. */
-  onLevel({ stock, below, until }: ConditionSpec, tell: (low: boolean) => void): void {
-    this.#line.stocks.get(stock)!.onLevel(below, until, tell);
+  /** Tells whether what is on hand of a stock is beyond its bounds: at once, and at each change from then on. */
+  onLevel(stock: string, bounds: Bounds, tell: Switch): void {
+    this.#line.stocks.get(stock)!.onLevel(bounds, tell);
+  }
+
+  /** The same of the parts in front of a station. */
+  onBuffer(station: string, bounds: Bounds, tell: Switch): void {
+    this.#line.stations.get(station)!.inbox!.onLevel(this.#line.calendar, bounds, tell);
+  }
+
+  /** The same of finished goods, of orders not served yet, or of those of them that are due. */
+  onDemand(of: DemandAmount, bounds: Bounds, tell: Switch): void {
+    this.#line.demand!.onLevel(of, bounds, tell);
+  }
+
+  /** Tells whether machines of a station have been in certain states for so long: at once, and at each change. */
+  onState(condition: StationCondition, tell: Switch): void {
+    watchState(this.#line, condition, tell);
+  }
+
+  /** Tells whether a calendar works: at once, and at each change from then on. */
+  onCalendar(calendar: string, tell: Switch): void {
+    const shifts = this.#line.shifts.get(calendar)!;
+    shifts.members.push({ goOffShift: () => tell(false), comeOnShift: () => tell(true) });
+    tell(shifts.startsOn);
   }
 
   /** Tells the number of each order of a stock as it is placed. */

@@ -47,6 +47,7 @@ export class Conveyor extends Buffer implements Actor {
     const { now } = this.calendar;
     this.put(row, this.held);
     this.travelling++;
+    if (this.levels !== null) this.levels.look(this.held);
     this.calendar.schedule(now + this.transit, this.me, ARRIVE, 0);
     if (this.spacing > 0) {
       this.clearAt = now + this.spacing;

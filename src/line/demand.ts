@@ -1,6 +1,9 @@
 import type { Actor, Calendar } from '../kernel/calendar.ts';
 import type { Sampler } from '../kernel/distributions/distribution.ts';
+import type { Bounds } from '../scenario/conditions/bounds.ts';
+import type { DemandAmount } from '../scenario/conditions/demand.ts';
 import type { DemandSpec } from '../scenario/demand.ts';
+import { Levels } from './levels.ts';
 import type { Place, Unloader } from './place.ts';
 import type { Tally } from './tally.ts';
 
@@ -29,6 +32,10 @@ export class Demand implements Actor, Place {
   readonly #waiting: Unloader[] = [];
   #orders = 0;
   #since = 0;
+  /** Orders due that are not served yet. */
+  #late = 0;
+  /** What a policy goes by; null where none does. */
+  #levels: Map<DemandAmount, Levels> | null = null;
 
   constructor(spec: DemandSpec, between: Sampler, calendar: Calendar, good: Place, tally: Tally) {
     this.#spec = spec;
@@ -52,11 +59,21 @@ export class Demand implements Actor, Place {
     this.#good.accept(row);
     this.stock++;
     this.#serve();
+    if (this.#levels !== null) this.#look(this.#levels);
     return true;
   }
 
   wait(machine: Unloader): void {
     if (!this.#waiting.includes(machine)) this.#waiting.push(machine);
+  }
+
+  /** Tells whether an amount is beyond its bounds: at once, and at each change from then on. */
+  onLevel(of: DemandAmount, bounds: Bounds, tell: (holds: boolean) => void): void {
+    this.#levels ??= new Map();
+    const known = this.#levels.get(of);
+    const levels = known ?? new Levels(of, this.#calendar, () => this.#amount(of));
+    if (known === undefined) this.#levels.set(of, levels);
+    levels.add(bounds, tell);
   }
 
   /** The next order makes room. */
@@ -68,7 +85,11 @@ export class Demand implements Actor, Place {
     if (code === DUE) {
       this.#tally.ordersDue++;
       if (!this.#open.has(order)) this.#tally.ordersOnTime++;
-      else this.#open.set(order, this.#calendar.now);
+      else {
+        this.#open.set(order, this.#calendar.now);
+        this.#late++;
+        if (this.#levels !== null) this.#look(this.#levels);
+      }
       return;
     }
     this.#open.set(++this.#orders, Number.NaN);
@@ -77,6 +98,7 @@ export class Demand implements Actor, Place {
     this.#serve();
     this.#tally.ordersCame++;
     if (!this.#open.has(this.#orders)) this.#tally.ordersAtOnce++;
+    if (this.#levels !== null) this.#look(this.#levels);
     const { most } = this.#spec.finishedGoods;
     while (this.#waiting.length > 0 && this.stock < most) this.#waiting.shift()!.unload();
   }
@@ -88,6 +110,15 @@ export class Demand implements Actor, Place {
     this.#since = now;
   }
 
+  #amount(of: DemandAmount): number {
+    if (of === 'finished-goods') return this.stock;
+    return of === 'open-orders' ? this.#open.size : this.#late;
+  }
+
+  #look(levels: ReadonlyMap<DemandAmount, Levels>): void {
+    for (const [of, its] of levels) its.look(this.#amount(of));
+  }
+
   #serve(): void {
     for (const [order, foundDue] of this.#open) {
       if (this.stock < this.#spec.pieces) return;
@@ -95,6 +126,7 @@ export class Demand implements Actor, Place {
       this.stock -= this.#spec.pieces;
       this.handedOver += this.#spec.pieces;
       this.#open.delete(order);
+      if (!Number.isNaN(foundDue)) this.#late--;
       // Served at the very instant it is due, only later in the order of events.
       if (foundDue === this.#calendar.now) this.#tally.ordersOnTime++;
     }

@@ -33,6 +33,11 @@ export interface Operation {
   finish?(machine: Machine): void;
 }
 
+/** Follows the states of machines. */
+interface StateWatch {
+  enters(slot: number, state: number): void;
+}
+
 /** Where a machine stands in its cycle. */
 const EMPTY = 0;
 /** Set up, maintained or warmed up: no cycle goes on. */
@@ -89,6 +94,8 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   wear: { fail(): void } | null = null;
   /** Called when it is blocked, where the way of parts has a circle in which stations could wait for each other. */
   onBlocked: ((machine: Machine) => void) | null = null;
+  /** Told of each change of its state; null where nobody asks. */
+  watches: StateWatch[] | null = null;
   private readonly calendar: Calendar;
   private readonly me: number;
   /** The cycle takes this many times as long as designed: by its habits, and now. */
@@ -495,5 +502,6 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
     this.seconds[this.state]! += now - this.since;
     this.since = now;
     this.state = state;
+    if (this.watches !== null) for (const watch of this.watches) watch.enters(this.slot, state);
   }
 }

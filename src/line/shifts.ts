@@ -26,6 +26,11 @@ export class Shifts implements Actor {
     this.#me = calendar.enter(this);
   }
 
+  /** Whether the week begins with work. */
+  get startsOn(): boolean {
+    return weekOf(this.#spec)[0]!.from === 0;
+  }
+
   /** The week begins. */
   open(): void {
     const spans = weekOf(this.#spec);

@@ -2,8 +2,9 @@ import type { Actor, Calendar } from '../kernel/calendar.ts';
 import { samplerOf } from '../kernel/distributions/index.ts';
 import { standardNormal } from '../kernel/distributions/normal.ts';
 import type { Stream, Streams } from '../kernel/streams.ts';
+import type { Bounds } from '../scenario/conditions/bounds.ts';
 import type { StockSpec } from '../scenario/stocks.ts';
-import { Level } from './supply/level.ts';
+import { Levels } from './levels.ts';
 import { Lots } from './supply/lots.ts';
 import type { Order } from './supply/order.ts';
 import { Orders } from './supply/orders.ts';
@@ -15,7 +16,6 @@ import { Variation } from './variation.ts';
 
 const REVIEW = 0;
 const EXPIRE = 1;
-const LEVEL = 2;
 
 /** Bought-in material: what is on hand, by lots, and what it is replenished by. */
 export class Stock implements Actor {
@@ -48,7 +48,7 @@ export class Stock implements Actor {
   /** A piece taken brings nothing about while more than so many are on hand. */
   private alert = 0;
   /** What a policy goes by; null where none does. */
-  private levels: Level[] | null = null;
+  private levels: Levels | null = null;
 
   constructor(spec: StockSpec, calendar: Calendar, streams: Streams) {
     this.name = spec.name;
@@ -189,20 +189,19 @@ export class Stock implements Actor {
     this.fallShort();
   }
 
-  /**
-   * Tells whether fewer than `below` pieces are on hand: at once, and at each change from then on; once they are, until
-   * at least `until` are there.
-   */
-  onLevel(below: number, until: number, tell: (low: boolean) => void): void {
-    const level = new Level(below, until, this.onHand, tell);
-    this.levels = [...(this.levels ?? []), level];
-    this.setAlert();
-    tell(level.low);
+  /** Tells whether what is on hand is beyond its bounds: at once, and at each change from then on. */
+  onLevel(bounds: Bounds, tell: (holds: boolean) => void): void {
+    this.levels ??= new Levels(
+      `level of ${this.name}`,
+      this.calendar,
+      () => this.onHand,
+      () => this.setAlert(),
+    );
+    this.levels.add(bounds, tell);
   }
 
   happen(code: number): void {
     if (code === EXPIRE) return this.expire();
-    if (code === LEVEL) return this.tellLevels();
     this.replenish();
     this.calendar.schedule(this.calendar.now + this.rule!.review!, this.me, REVIEW, 0);
   }
@@ -266,18 +265,7 @@ export class Stock implements Actor {
     if (this.pieces === 0) this.since = this.calendar.now;
     if (this.lots.unsound > 0) this.discover();
     if (this.rule !== null) this.watch(this.rule);
-    if (this.levels !== null) this.lookAt(this.levels);
-  }
-
-  /** By way of the calendar, even though it takes no time: who takes a piece, or brings it, is not done yet. */
-  private lookAt(levels: readonly Level[]): void {
-    if (levels.some((level) => level.isCrossed(this.onHand)))
-      this.calendar.schedule(this.calendar.now, this.me, LEVEL, 0);
-  }
-
-  private tellLevels(): void {
-    for (const level of this.levels!) if (level.isCrossed(this.onHand)) level.cross();
-    this.setAlert();
+    if (this.levels !== null) this.levels.look(this.onHand);
   }
 
   private setAlert(): void {
@@ -287,8 +275,7 @@ export class Stock implements Actor {
     if (this.lots.unsound > 0) alert = Number.POSITIVE_INFINITY;
     else if (rule !== null && rule.review === null)
       alert = Math.max(0, rule.orderAt - this.orders!.onOrder + (rule.backorders ? this.takers.owed : 0));
-    if (this.levels !== null)
-      for (const { low, below } of this.levels) if (!low) alert = Math.max(alert, below - 1);
+    if (this.levels !== null) alert = Math.max(alert, this.levels.alert);
     this.alert = alert;
   }
 
@@ -299,7 +286,7 @@ export class Stock implements Actor {
     this.moments += pieces * now;
     this.pieces += pieces;
     this.since = now;
-    if (this.levels !== null) this.lookAt(this.levels);
+    if (this.levels !== null) this.levels.look(this.onHand);
   }
 
   private deliver({ number, brought, unsound, found }: Order): void {

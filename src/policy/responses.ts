@@ -6,7 +6,7 @@ import { cannibalise } from './cannibalise.ts';
 import { changeTool } from './change-tool.ts';
 import { expedite } from './expedite.ts';
 import { hold } from './hold.ts';
-import { putInForce } from './in-force.ts';
+import { InForce } from './in-force.ts';
 import { inspect } from './inspect.ts';
 import type { Install } from './install.ts';
 import { keep } from './keep.ts';
@@ -47,12 +47,15 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
  * in the list has its way; when it ends, the last of the others has, and when none is left, what was before.
  */
 export function follow(responses: readonly ResponseSpec[], controls: Controls): void {
-  for (const spec of responses) {
+  const inForce = responses.map((spec, i) => new InForce(spec, i + 1, controls));
+  const onResponse = (name: string, tell: Switch) =>
+    inForce[responses.findIndex((spec) => 'name' in spec && spec.name === name)]!.onChange(tell);
+  for (const [i, spec] of responses.entries()) {
     // Each response meets the installer of its own kind, which the type checker cannot follow.
     const turn = (installers[spec.do] as (spec: ResponseSpec, controls: Controls) => Switch | null)(
       spec,
       controls,
     );
-    if (turn !== null) putInForce(spec, controls, turn);
+    if (turn !== null) inForce[i]!.start(turn, onResponse);
   }
 }

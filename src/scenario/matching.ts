@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { count, duration, entry, name, positiveLength, spread, word } from './fields.ts';
+import { always } from './in-force.ts';
 
 const classes = entry({
   number: count(2, 1000).describe('how many classes; the outermost take all sizes beyond'),
@@ -32,6 +33,7 @@ export const match = entry({
     .describe(
       'how long a mate waits for another part while the bank has room and nothing in it promises to fit',
     ),
+  ...always,
 }).superRefine(({ among, bank, rule, classes, guard, patience }, context) => {
   const say = (at: string, message: string) => context.addIssue({ code: 'custom', message, path: [at] });
   const sorted = rule === 'classes';

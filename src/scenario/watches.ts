@@ -11,9 +11,12 @@ function number(least: 'above zero' | 'not negative', example: number) {
     : z.number({ error }).min(0, { error });
 }
 
+/** What goes wrong or not where it can be seen. */
+export const SIGHTS = ['misfits', 'off-limits', 'unread'] as const;
+
 const sights = entry({
   at: name.describe('a gauging or assembling station'),
-  sees: word(['misfits', 'off-limits', 'unread']),
+  sees: word(SIGHTS),
   count: count(1),
   'of-last': count(1),
 }).refine(({ count, ofLast }) => count <= ofLast, {
@@ -42,7 +45,7 @@ const SCALE = 'expected exactly one of "sigma" (0.07 mm) and "learns" (from the 
 const scaled = ({ sigma, learns }: { readonly sigma?: unknown; readonly learns?: unknown }) =>
   (sigma === undefined) !== (learns === undefined);
 
-const chart = kinds(
+export const chart = kinds(
   'chart',
   ['shewhart', 'cusum', 'ewma'],
   [
@@ -75,7 +78,7 @@ const chart = kinds(
   ],
 );
 
-const capability = entry({
+export const capability = entry({
   ...readings,
   capability: word(CAPABILITIES).describe(
     'cp and cpk by the spread from one reading to the next, pp and ppk by that of all; k heeds where the mean is',
@@ -101,4 +104,4 @@ export type CapabilityWatch = z.output<typeof capability>;
 export type ReadingWatch = ChartWatch | CapabilityWatch;
 
 export const isSights = (spec: WatchSpec): spec is SightWatch => 'sees' in spec;
-export const isChart = (spec: WatchSpec): spec is ChartWatch => 'chart' in spec;
+export const isChart = (spec: object): spec is ChartWatch => 'chart' in spec;

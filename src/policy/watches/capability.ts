@@ -6,9 +6,10 @@ import type { Watcher } from './watcher.ts';
 
 /**
  * Acts when the capability of the last so many readings is too low; with `surely`, when even its one-sided upper
- * confidence limit is. The window starts empty after that. Readings without any spread have no capability.
+ * confidence limit is. The window starts empty after that; what comes back empties it.
+ * Readings without any spread have no capability.
  */
-export function watchCapability(spec: CapabilityWatch, controls: Controls, on: Watcher): void {
+export function watchCapability(spec: CapabilityWatch, controls: Controls, on: Watcher): () => void {
   const { at, of, capability, below, ofLast, surely } = spec;
   const { aim, limits } = controls.drawn(of);
   const recent = new ReadingWindow(ofLast);
@@ -28,4 +29,5 @@ export function watchCapability(spec: CapabilityWatch, controls: Controls, on: W
     recent.empty();
     on.act();
   });
+  return () => recent.empty();
 }

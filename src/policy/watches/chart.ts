@@ -15,9 +15,10 @@ function standard(value: number, centre: number, sigma: number): number {
 
 /**
  * Acts when a control chart of a feature's readings signals, and starts the chart anew. A chart needs no identity, so
- * parts whose mark cannot be read count. What it learns of the centre and sigma, it learns once.
+ * parts whose mark cannot be read count. What it learns of the centre and sigma, it learns once. What comes back starts
+ * the chart anew, too.
  */
-export function watchChart(spec: ChartWatch, controls: Controls, on: Watcher): void {
+export function watchChart(spec: ChartWatch, controls: Controls, on: Watcher): () => void {
   const chart = chartOf(spec);
   const { aim } = controls.drawn(spec.of);
   const learner = spec.learns === undefined ? null : new Learner(spec.learns, aim);
@@ -35,4 +36,5 @@ export function watchChart(spec: ChartWatch, controls: Controls, on: Watcher): v
     chart.restart();
     on.act();
   });
+  return () => chart.restart();
 }

@@ -1,4 +1,6 @@
 import { longestStretch } from '../calendars.ts';
+import { partsOf } from '../conditions.ts';
+import type { Timing } from '../in-force.ts';
 import type { StationSpec } from '../stations.ts';
 import { secondsText } from '../units.ts';
 import { leastOf } from './bounds.ts';
@@ -33,7 +35,14 @@ export function checkHours(check: Checker, station: StationSpec): void {
 /** Whether every calendar is followed by somebody. The scenario must be whole. */
 export function checkCalendarUse(check: Checker): void {
   const { raw } = check;
-  const used = [...raw.stations, ...raw.crew].map(({ calendar }) => calendar);
+  const gone = raw.policies.flatMap(({ responses }) =>
+    (responses as readonly Timing[]).flatMap(({ when, until }) =>
+      [when, until].flatMap((it) => (it === undefined ? [] : partsOf(it))),
+    ),
+  );
+  const used = [...raw.stations, ...raw.crew, ...gone].map((it) =>
+    'calendar' in it ? it.calendar : undefined,
+  );
   for (const { name } of raw.calendars) {
     if (used.includes(name)) continue;
     check.say(

@@ -24,11 +24,23 @@ function takesAlone(check: Checker, station: string, stock: string): boolean {
   return takers.length === 1 && takers[0]!.name === station && takenBy(takers[0]!).length > 0;
 }
 
+/** A station that is held while a stock is low, and for no other time. */
+interface WhileLow {
+  readonly station: string;
+  readonly when: { readonly stock: string; readonly below: number; readonly until: number };
+}
+
+/** The same, if a hold is for such a time. */
+export function whileLow({ station, when, until, lasts }: ResponseOf<'hold'>): WhileLow | undefined {
+  if (until !== undefined || lasts !== undefined || !('stock' in when && 'below' in when)) return undefined;
+  return { station, when };
+}
+
 /**
  * Whether a station that is held while a stock is low is ever released. Other responses may well be in force for good.
  * @param stock as the policy keeps it
  */
-export function checkEnding(check: Checker, it: ResponseOf<'hold'>, stock: StockSpec, path: Path): void {
+export function checkEnding(check: Checker, it: WhileLow, stock: StockSpec, path: Path): void {
   const { below, until } = it.when;
   const most = mostOf(stock);
   if (most === undefined) return;

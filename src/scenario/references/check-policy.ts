@@ -1,7 +1,8 @@
 import type { ResponseSpec } from '../responses.ts';
 import type { StockSpec } from '../stocks.ts';
 import { keptAs } from '../supply/kept-as.ts';
-import { checkEnding } from './check-ending.ts';
+import { checkEnding, whileLow } from './check-ending.ts';
+import { checkCalls, checkInForce } from './check-in-force.ts';
 import { checkResponse } from './check-response.ts';
 import type { Checker, Raw } from './checker.ts';
 
@@ -32,13 +33,18 @@ function kept(check: Checker, name: string, responses: readonly ResponseSpec[]):
 /** Whether each response of a policy can do what it says, and none undoes another. */
 export function checkPolicy(check: Checker, { name, responses }: Raw['policies'][number]): void {
   const done = new Set<string>();
+  const places = check.names.places.get(name);
+  const pathOf = (i: number) => ['policies', name, places?.[i] ?? i];
+  checkCalls(check, responses, pathOf, places === undefined);
   for (const [i, response] of responses.entries()) {
-    const path = ['policies', name, check.names.places.get(name)?.[i] ?? i];
+    const path = pathOf(i);
     checkResponse(check, response, path);
-    if (response.do === 'hold') {
-      const stock = kept(check, response.when.stock, responses);
-      if (stock) checkEnding(check, response, stock, path);
+    const low = response.do === 'hold' ? whileLow(response) : undefined;
+    if (low) {
+      const stock = kept(check, low.when.stock, responses);
+      if (stock) checkEnding(check, low, stock, path);
     }
+    checkInForce(check, response, path, responses);
     const once = doneOnce(response);
     if (once === undefined) continue;
     const { key, thing, why } = once;

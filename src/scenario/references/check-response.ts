@@ -3,7 +3,6 @@ import type { ResponseOf, ResponseSpec } from '../responses.ts';
 import { originalsOf } from '../stand-ins.ts';
 import { nameOf } from '../units.ts';
 import { checkCannibalising } from './check-cannibalising.ts';
-import { checkCondition } from './check-condition.ts';
 import { checkCalledCrew, checkPrioritised } from './check-crew-response.ts';
 import { checkKeeping } from './check-keeping.ts';
 import { checkRejecting } from './check-rejecting.ts';
@@ -88,7 +87,6 @@ function checkAhead(check: Checker, { at, without }: ResponseOf<'build-ahead'>, 
 
 /** Whether what a response watches and changes is there and can be watched and changed. */
 export function checkResponse(check: Checker, it: ResponseSpec, path: Path): void {
-  if ('when' in it) checkCondition(check, it.when, [...path, 'when']);
   switch (it.do) {
     case 'stop-and-fix': {
       check.station([...path, 'station'], it.station, []);

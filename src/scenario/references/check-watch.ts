@@ -1,15 +1,16 @@
+import type { SightCondition } from '../conditions/sights.ts';
+import type { WatchCondition } from '../conditions.ts';
 import type { Path } from '../problem.ts';
-import type { ResponseOf } from '../responses.ts';
-import { isSights, type ReadingWatch, type SightWatch } from '../watches.ts';
+import type { ReadingWatch } from '../watches.ts';
 import type { Checker } from './checker.ts';
 
 /** Whether what is watched can be seen there. */
-export function checkWatch(check: Checker, watch: ResponseOf<'stop-and-fix'>['watch'], path: Path): void {
-  if (isSights(watch)) checkSights(check, watch, path);
+export function checkWatch(check: Checker, watch: WatchCondition, path: Path): void {
+  if ('sees' in watch) checkSights(check, watch, path);
   else checkReadings(check, watch, path);
 }
 
-function checkSights(check: Checker, { at, sees }: SightWatch, path: Path): void {
+function checkSights(check: Checker, { at, sees }: SightCondition, path: Path): void {
   check.station([...path, 'at'], at, ['gauge', 'assemble']);
   const station = check.stations.get(at);
   if (station?.does === 'gauge' && sees === 'misfits')
@@ -23,14 +24,23 @@ function checkSights(check: Checker, { at, sees }: SightWatch, path: Path): void
 /** A centre further than this from what the feature should be is a slip of the pen. */
 const MOST_SIGMAS_OFF = 30;
 
+/** Whether a gauge measures the feature. */
+export function checkMeasured(
+  check: Checker,
+  { at, of }: { readonly at: string; readonly of: string },
+  path: Path,
+): boolean {
+  check.station([...path, 'at'], at, ['gauge']);
+  if (!check.known([...path, 'of'], of, check.names.features, 'feature')) return false;
+  const gauge = check.stations.get(at);
+  if (gauge?.does !== 'gauge') return false;
+  const measured = gauge.measures.map(({ name }) => name);
+  return check.known([...path, 'of'], of, measured, `feature that "${at}" measures`);
+}
+
 /** A chart or a capability needs a gauge that measures the feature; a capability needs limits to be held against. */
 function checkReadings(check: Checker, watch: ReadingWatch, path: Path): void {
-  check.station([...path, 'at'], watch.at, ['gauge']);
-  if (!check.known([...path, 'of'], watch.of, check.names.features, 'feature')) return;
-  const gauge = check.stations.get(watch.at);
-  if (gauge?.does !== 'gauge') return;
-  const measured = gauge.measures.map(({ name }) => name);
-  if (!check.known([...path, 'of'], watch.of, measured, `feature that "${watch.at}" measures`)) return;
+  if (!checkMeasured(check, watch, path)) return;
   const feature = check.raw.parts?.flatMap((part) => part.features).find(({ name }) => name === watch.of);
   if ('chart' in watch && feature && watch.centre !== undefined && watch.sigma !== undefined) {
     const sigmas = Math.abs(watch.centre - feature.aim) / watch.sigma;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { count, entry, measured, name, positiveShare, ratio, spread, word } from '../fields.ts';
+import { always } from '../in-force.ts';
 
 export const retune = entry({
   do: z.literal('retune'),
@@ -19,6 +20,7 @@ export const retune = entry({
     .optional()
     .describe('what the feature is believed to change per unit of the setting; left out, as designed'),
   'mean-of': count(1).default(1).describe('acts on the mean of so many readings at a time'),
+  ...always,
 }).superRefine(({ rule, weight, step, gain }, context) => {
   const say = (key: string, message: string) => context.addIssue({ code: 'custom', message, path: [key] });
   if (rule === 'ewma' && weight === undefined)

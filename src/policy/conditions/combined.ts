@@ -1,0 +1,56 @@
+import type { ConditionSpec } from '../../scenario/conditions.ts';
+import type { Meet, Told, View } from './view.ts';
+
+/** Follows several conditions as one: `holds` says whether they do together, `heeds` whether a signal of one of them counts. */
+function together(
+  parts: readonly ConditionSpec[],
+  {
+    holds,
+    heeds,
+  }: {
+    readonly holds: (each: readonly boolean[]) => boolean;
+    readonly heeds: (each: readonly boolean[], part: number) => boolean;
+  },
+  view: View,
+  told: Told,
+  meet: Meet,
+): void {
+  const each = parts.map(() => false);
+  let before = false;
+  // Several that change at one instant are looked at when all have.
+  let settles = true;
+  function settle(): void {
+    settles = false;
+    const now = holds(each);
+    if (now === before) return;
+    before = now;
+    told.holds(now);
+  }
+  for (const [i, part] of parts.entries()) {
+    meet(part, view, {
+      holds: (now) => {
+        each[i] = now;
+        if (settles) return;
+        settles = true;
+        view.controls.after(0, settle);
+      },
+      signals: () => {
+        if (heeds(each, i)) told.signals();
+      },
+    });
+  }
+  told.holds(false);
+  settle();
+}
+
+/** Holds while all of them do; of one that signals, while all the others do. */
+export function meetAll(parts: readonly ConditionSpec[], view: View, told: Told, meet: Meet): void {
+  const holds = (each: readonly boolean[]) => each.every((one) => one);
+  const heeds = (each: readonly boolean[], part: number) => each.every((one, i) => one || i === part);
+  together(parts, { holds, heeds }, view, told, meet);
+}
+
+/** Holds while any of them does; signals whenever one does. */
+export function meetAny(parts: readonly ConditionSpec[], view: View, told: Told, meet: Meet): void {
+  together(parts, { holds: (each) => each.some((one) => one), heeds: () => true }, view, told, meet);
+}
