@@ -7,7 +7,7 @@ import { otherResponse, type ResponseCondition } from './conditions/response.ts'
 import { type SightCondition, seen } from './conditions/sights.ts';
 import { type StationCondition, stationState } from './conditions/station.ts';
 import { type StockCondition, stockLevel } from './conditions/stock.ts';
-import { type CalendarCondition, type SpanCondition, span, working } from './conditions/time.ts';
+import { type CalendarCondition, type SpanCondition, spans, working } from './conditions/time.ts';
 import { entry } from './fields.ts';
 import { type CapabilityWatch, type ChartWatch, capability, chart } from './watches.ts';
 
@@ -58,7 +58,7 @@ export const condition: z.ZodType<ConditionSpec> = z.union(
     bufferLevel,
     stationState,
     demandLevel,
-    span,
+    ...spans,
     working,
     otherResponse,
     seen,
