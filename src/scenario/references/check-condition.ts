@@ -1,5 +1,6 @@
 import type { BufferCondition } from '../conditions/buffer.ts';
 import type { DemandCondition } from '../conditions/demand.ts';
+import type { ResponseCondition } from '../conditions/response.ts';
 import type { StationCondition } from '../conditions/station.ts';
 import type { StockCondition } from '../conditions/stock.ts';
 import { type ConditionSpec, isWatch, partsOf } from '../conditions.ts';
@@ -8,13 +9,16 @@ import type { ResponseSpec } from '../responses.ts';
 import { checkMeasured, checkWatch } from './check-watch.ts';
 import type { Checker } from './checker.ts';
 
+/** The response that a condition belongs to, by its name, among those of its policy. */
+export interface Around {
+  readonly self: string | undefined;
+  readonly responses: readonly ResponseSpec[];
+  /** Whether all of the policy's responses are here. */
+  readonly whole: boolean;
+}
+
 /** Whether what a condition goes by is there and can become so. */
-export function checkCondition(
-  check: Checker,
-  it: ConditionSpec,
-  path: Path,
-  policy: readonly ResponseSpec[],
-): void {
+export function checkCondition(check: Checker, it: ConditionSpec, path: Path, policy: Around): void {
   if ('all' in it) {
     for (const [i, part] of it.all.entries()) checkCondition(check, part, [...path, 'all', i], policy);
     if (it.all.filter(isWatch).length > 1)
@@ -38,6 +42,7 @@ export function checkCondition(
   else if ('demand' in it) checkDemand(check, it, path);
   else if ('calendar' in it)
     check.known([...path, 'calendar'], it.calendar, check.names.calendars, 'calendar');
+  else if ('response' in it) checkOther(check, it, path, policy);
   else if ('of' in it) checkMeasured(check, it, path);
 }
 
@@ -50,7 +55,7 @@ function checkStockLevel(check: Checker, { stock }: StockCondition, path: Path):
     );
 }
 
-function checkBuffer(check: Checker, it: BufferCondition, path: Path, policy: readonly ResponseSpec[]): void {
+function checkBuffer(check: Checker, it: BufferCondition, path: Path, { responses }: Around): void {
   check.station([...path, 'buffer'], it.buffer, []);
   const station = check.stations.get(it.buffer);
   if (station === undefined) return;
@@ -60,7 +65,7 @@ function checkBuffer(check: Checker, it: BufferCondition, path: Path, policy: re
       `"${it.buffer}" has no buffer, since parts begin there; go by a station behind it, or by its stock`,
     );
   const { places } = station.buffer;
-  const banked = policy.some((other) => other.do === 'match' && other.at === it.buffer && other.bank);
+  const banked = responses.some((other) => other.do === 'match' && other.at === it.buffer && other.bank);
   if ('above' in it && it.above >= places && !banked)
     check.say(
       [...path, 'above'],
@@ -68,11 +73,23 @@ function checkBuffer(check: Checker, it: BufferCondition, path: Path, policy: re
     );
 }
 
+function checkOther(check: Checker, it: ResponseCondition, path: Path, policy: Around): void {
+  const { response: name } = it;
+  if (name === policy.self)
+    return check.say(
+      [...path, 'response'],
+      `this is the response "${name}" itself, so it would trigger itself; name another`,
+    );
+  if (!policy.whole) return;
+  const known = policy.responses.flatMap((other) => ('name' in other && other.name ? [other.name] : []));
+  check.known([...path, 'response'], name, known, 'name of a response of this policy');
+}
+
 /** What may hold a station. */
 const holds = (it: ResponseSpec, station: string) =>
   (it.do === 'hold' || it.do === 'stop-and-fix') && it.station === station;
 
-function checkState(check: Checker, it: StationCondition, path: Path, policy: readonly ResponseSpec[]): void {
+function checkState(check: Checker, it: StationCondition, path: Path, { responses }: Around): void {
   check.station([...path, 'station'], it.station, []);
   const station = check.stations.get(it.station);
   if (station === undefined) return;
@@ -83,7 +100,7 @@ function checkState(check: Checker, it: StationCondition, path: Path, policy: re
     );
   const never = (state: string, why: string) =>
     it.is.length === 1 && it.is[0] === state && check.say([...path, 'is'], why);
-  if (!policy.some((other) => holds(other, it.station)))
+  if (!responses.some((other) => holds(other, it.station)))
     never(
       'held',
       `no response of this policy holds "${it.station}", so it is never held; let one "do: hold" it`,

@@ -1,8 +1,10 @@
+import type { Timing } from '../in-force.ts';
 import type { ResponseSpec } from '../responses.ts';
 import type { StockSpec } from '../stocks.ts';
 import { keptAs } from '../supply/kept-as.ts';
+import { checkCircles } from './check-circles.ts';
 import { checkEnding, whileLow } from './check-ending.ts';
-import { checkCalls, checkInForce } from './check-in-force.ts';
+import { checkInForce } from './check-in-force.ts';
 import { checkResponse } from './check-response.ts';
 import type { Checker, Raw } from './checker.ts';
 
@@ -35,7 +37,7 @@ export function checkPolicy(check: Checker, { name, responses }: Raw['policies']
   const done = new Set<string>();
   const places = check.names.places.get(name);
   const pathOf = (i: number) => ['policies', name, places?.[i] ?? i];
-  checkCalls(check, responses, pathOf, places === undefined);
+  checkCircles(check, responses as readonly Timing[], pathOf);
   for (const [i, response] of responses.entries()) {
     const path = pathOf(i);
     checkResponse(check, response, path);
@@ -44,7 +46,7 @@ export function checkPolicy(check: Checker, { name, responses }: Raw['policies']
       const stock = kept(check, low.when.stock, responses);
       if (stock) checkEnding(check, low, stock, path);
     }
-    checkInForce(check, response, path, responses);
+    checkInForce(check, response, path, { responses, whole: places === undefined });
     const once = doneOnce(response);
     if (once === undefined) continue;
     const { key, thing, why } = once;
