@@ -13,6 +13,7 @@ import { setBorrowing } from './set-borrowing.ts';
 import { setPriorities, setReinforcement } from './set-crew.ts';
 import { setMatching } from './set-matching.ts';
 import { sendRejects } from './set-rejects.ts';
+import { setReserve } from './set-reserve.ts';
 import { setTool } from './set-tool.ts';
 import { watchState } from './watch-state.ts';
 
@@ -175,6 +176,11 @@ export class Controls implements Actor {
     const shifts = this.#line.shifts.get(calendar)!;
     shifts.members.push({ goOffShift: () => tell(false), comeOnShift: () => tell(true) });
     tell(shifts.startsOn);
+  }
+
+  /** What comes back puts so many pieces of the reserve of a stock on hand, as far as there are. */
+  reserve(stock: string): (pieces: number) => void {
+    return setReserve(this.#line, stock);
   }
 
   /** Tells the number of each order of a stock as it is placed. */

@@ -41,11 +41,12 @@ function checkMachine(machine: Machine, now: number): void {
 }
 
 /** Each piece ordered is somewhere, and each piece that was there or came was used, is there or was lost. */
-function checkStock({ name, initial, onHand, tally, lots, orders }: Stock): void {
-  const { taken, delivered, discovered, expired, ordered, missing, found } = tally;
+function checkStock({ name, initial, reserve, onHand, tally, lots, orders }: Stock): void {
+  const { taken, delivered, drawn, discovered, expired, ordered, missing, found } = tally;
+  equal(`stock "${name}": reserve = left of it + drawn`, reserve.atStart, reserve.left + drawn);
   equal(
-    `stock "${name}": initial + delivered = on hand + taken + found unsound + expired`,
-    initial + delivered,
+    `stock "${name}": initial + delivered + drawn = on hand + taken + found unsound + expired`,
+    initial + delivered + drawn,
     onHand + taken + discovered + expired,
   );
   equal(`stock "${name}": on hand = pieces of all lots`, onHand, lots.pieces);

@@ -8,6 +8,7 @@ import { Levels } from './levels.ts';
 import { Lots } from './supply/lots.ts';
 import type { Order } from './supply/order.ts';
 import { Orders } from './supply/orders.ts';
+import { Reserve } from './supply/reserve.ts';
 import { type Rule, ruleOf } from './supply/rule.ts';
 import { ShelfLife } from './supply/shelf-life.ts';
 import { StockTally } from './supply/stock-tally.ts';
@@ -27,6 +28,7 @@ export class Stock implements Actor {
   /** Null where it is never ordered. */
   readonly orders: Orders | null;
   readonly lots = new Lots();
+  readonly reserve: Reserve;
   private readonly takers: Takers;
   private readonly calendar: Calendar;
   private readonly me: number;
@@ -47,6 +49,7 @@ export class Stock implements Actor {
   private moments = 0;
   /** A piece taken brings nothing about while more than so many are on hand. */
   private alert = 0;
+  private opened = false;
   /** What a policy goes by; null where none does. */
   private levels: Levels | null = null;
 
@@ -55,6 +58,7 @@ export class Stock implements Actor {
     this.limited = spec.unlimited !== true;
     this.initial = this.limited ? spec.onHand! : Number.POSITIVE_INFINITY;
     this.pieces = this.initial;
+    this.reserve = new Reserve(spec.reserve ?? 0, calendar);
     this.streams = streams;
     this.calendar = calendar;
     this.me = calendar.enter(this);
@@ -72,6 +76,7 @@ export class Stock implements Actor {
 
   /** Looks at the stock for the first time, and places the orders that the rule asks for. */
   open(): void {
+    this.opened = true;
     this.replenish();
     if (this.rule?.review != null) this.calendar.schedule(this.rule.review, this.me, REVIEW, 0);
   }
@@ -200,6 +205,18 @@ export class Stock implements Actor {
     this.levels.add(bounds, tell);
   }
 
+  /** Puts so many pieces of the reserve on hand, as far as there are; they are of the lot that was there at the start. */
+  draw(pieces: number): void {
+    const drawn = this.reserve.draw(pieces);
+    if (drawn === 0) return;
+    if (this.onHand === 0) this.lookAtDoors();
+    this.counts.drawn += drawn;
+    this.change(drawn);
+    this.lots.add(0, drawn);
+    this.setAlert();
+    if (this.opened) this.takers.wake();
+  }
+
   happen(code: number): void {
     if (code === EXPIRE) return this.expire();
     this.replenish();
@@ -237,6 +254,7 @@ export class Stock implements Actor {
     counts.onHandSeconds = onHand * now - this.moments;
     counts.waitedSeconds = this.takers.settle();
     counts.owed = this.takers.owed;
+    counts.reserveSeconds = this.reserve.settle();
     this.orders?.settle();
     return counts.copy();
   }

@@ -4,6 +4,7 @@ import { buildAhead } from './build-ahead.ts';
 import { callCrew } from './call-crew.ts';
 import { cannibalise } from './cannibalise.ts';
 import { changeTool } from './change-tool.ts';
+import { drawOnReserve } from './draw-on-reserve.ts';
 import { expedite } from './expedite.ts';
 import { hold } from './hold.ts';
 import { InForce } from './in-force.ts';
@@ -40,6 +41,7 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
   'change-tool': changeTool,
   prioritise,
   'call-crew': callCrew,
+  'draw-on-reserve': drawOnReserve,
 };
 
 /**

@@ -59,14 +59,18 @@ export function checkJson({ scenario, ideal, file, sha256 }: CheckSource): objec
       due_after_s: demand.dueAfter,
       finished_goods: { at_start: demand.finishedGoods.atStart, most: demand.finishedGoods.most },
     },
-    stocks: stockEstimates(scenario, ideal).map(({ stock, demand, failures, fill, assumes }) => ({
-      stock,
-      on_hand: scenario.stocks.find(({ name }) => name === stock)!.onHand!,
-      demand_per_h: demand * 3600,
-      failures_per_h: failures * 3600,
-      fill_rate: fill,
-      assumes,
-    })),
+    stocks: stockEstimates(scenario, ideal).map(({ stock, demand, failures, fill, assumes }) => {
+      const { onHand, reserve } = scenario.stocks.find(({ name }) => name === stock)!;
+      return {
+        stock,
+        on_hand: onHand!,
+        ...(reserve !== undefined && { reserve }),
+        demand_per_h: demand * 3600,
+        failures_per_h: failures * 3600,
+        fill_rate: fill,
+        assumes,
+      };
+    }),
     disturbances: disturbanceTexts(scenario),
     policies: policies.map(({ name, responses }) => ({
       name,

@@ -86,7 +86,8 @@ function estimateText({ demand, failures, fill, assumes }: StockEstimate, { when
 export function stockTexts(scenario: Scenario, ideal: IdealLine): string[] {
   return stockEstimates(scenario, ideal).map((estimate) => {
     const spec = scenario.stocks.find(({ name }) => name === estimate.stock)!;
-    const onHand = `"${spec.name}": ${counted(spec.onHand!, 'piece')} on hand`;
+    const reserve = spec.reserve === undefined ? '' : ` and ${spec.reserve} more in reserve`;
+    const onHand = `"${spec.name}": ${counted(spec.onHand!, 'piece')} on hand${reserve}`;
     if (spec.order === undefined && spec.upTo === undefined)
       return [`${onHand}, never ordered`, ...besidesText(spec)].join('; ');
     return [

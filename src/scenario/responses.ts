@@ -5,6 +5,7 @@ import { buildAhead } from './responses/build-ahead.ts';
 import { callCrew } from './responses/call-crew.ts';
 import { cannibalise } from './responses/cannibalise.ts';
 import { changeTool } from './responses/change-tool.ts';
+import { drawOnReserve } from './responses/draw-on-reserve.ts';
 import { expedite } from './responses/expedite.ts';
 import { hold } from './responses/hold.ts';
 import { inspect } from './responses/inspect.ts';
@@ -41,6 +42,7 @@ export const response = kinds(
     'change-tool',
     'prioritise',
     'call-crew',
+    'draw-on-reserve',
   ],
   [
     stopAndFix,
@@ -61,6 +63,7 @@ export const response = kinds(
     changeTool,
     prioritise,
     callCrew,
+    drawOnReserve,
   ],
 );
 

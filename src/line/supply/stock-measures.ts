@@ -73,9 +73,11 @@ export const STOCK_MEASURES = [
   /** Pieces that came, sound or not, at their price. */
   { key: 'purchase_cost', of: money(({ purchase }) => purchase) },
   { key: 'ordering_cost', of: money(({ ordering }) => ordering) },
+  /** Of what is on hand, and of what is held in reserve. */
   {
     key: 'holding_cost',
-    of: ({ tally, holding }) => (holding === undefined ? undefined : (holding * tally.onHandSeconds) / DAY),
+    of: ({ tally, holding }) =>
+      holding === undefined ? undefined : (holding * (tally.onHandSeconds + tally.reserveSeconds)) / DAY,
   },
   /** What the pieces that came of orders that were sped up cost more. */
   { key: 'expedite_cost', of: money(({ expedite }) => expedite) },

@@ -28,6 +28,9 @@ export class StockTally {
   outSeconds = 0;
   /** Integral of the pieces that something waited for, piece-seconds. */
   waitedSeconds = 0;
+  /** Pieces put on hand out of the reserve, and the integral of those left in it, piece-seconds. */
+  drawn = 0;
+  reserveSeconds = 0;
   purchase = 0;
   ordering = 0;
   expedite = 0;

@@ -6,6 +6,7 @@ import { checkCannibalising } from './check-cannibalising.ts';
 import { checkCalledCrew, checkPrioritised } from './check-crew-response.ts';
 import { checkKeeping } from './check-keeping.ts';
 import { checkRejecting } from './check-rejecting.ts';
+import { checkDrawn } from './check-reserve.ts';
 import { checkRetuning } from './check-retuning.ts';
 import { checkSlowed, checkSpedUp } from './check-speed.ts';
 import { checkToolChange } from './check-tool-change.ts';
@@ -129,6 +130,8 @@ export function checkResponse(check: Checker, it: ResponseSpec, path: Path): voi
       return checkToolChange(check, it, path);
     case 'prioritise':
       return checkPrioritised(check, it, path);
+    case 'draw-on-reserve':
+      return checkDrawn(check, it, path);
     case 'call-crew':
       return checkCalledCrew(check, it, path);
   }

@@ -9,6 +9,8 @@ interface Given {
   readonly reorderAt?: number | undefined;
   readonly order?: number | undefined;
   readonly upTo?: number | undefined;
+  readonly reserve?: number | undefined;
+  readonly shelfLife?: Law | undefined;
   readonly leadTime?: Law | undefined;
   readonly suppliers?: readonly (SupplierSpec & { readonly name: string })[] | undefined;
 }
@@ -20,7 +22,7 @@ type Say = (message: string, ...path: string[]) => void;
 const kebab = (key: string): string => key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
 /** Keys that say how pieces are kept, which also hold for what is never ordered. */
-const KEPT = ['shelfLife', 'holding', 'perShort'];
+const KEPT = ['reserve', 'shelfLife', 'holding', 'perShort'];
 /** Keys of the rules, which are judged together. */
 const RULE = ['reorderAt', 'order', 'upTo', 'leadTime'];
 
@@ -82,6 +84,8 @@ export function checkSupply(given: Given, say: Say): void {
     return;
   }
   if (given.onHand === undefined) say('expected "on-hand: 400" (pieces at the start) or "unlimited: true"');
+  if (given.reserve !== undefined && given.shelfLife)
+    say('what has a shelf life does not keep in a reserve; take out "reserve" or "shelf-life"', 'reserve');
   if (given.suppliers) checkShares(given.suppliers, say);
   if (given.order !== undefined || given.upTo !== undefined) return checkRule(given, say);
   if (RULE.some((key) => keys.includes(key))) return say(ALL_THREE);

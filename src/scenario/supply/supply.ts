@@ -14,6 +14,11 @@ const { 'lead-time': leadTime, ...terms } = supplierKeys;
 
 /** How a stock is replenished, kept and paid for. */
 export const supplyKeys = {
+  reserve: count(1)
+    .optional()
+    .describe(
+      'pieces held back besides those on hand, of the same lot; nothing takes or replaces them, but a policy may put them on hand',
+    ),
   'reorder-at': count(0).optional().describe('order when pieces on hand and on order are this few'),
   order: count(1).optional().describe('pieces in one order; each delivery is one lot'),
   'up-to': count(1)
