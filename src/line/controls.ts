@@ -14,7 +14,10 @@ import { setPriorities, setReinforcement } from './set-crew.ts';
 import { setMatching } from './set-matching.ts';
 import { sendRejects } from './set-rejects.ts';
 import { setReserve } from './set-reserve.ts';
+import { setRoute } from './set-route.ts';
+import { setSkipping } from './set-skipping.ts';
 import { setTool } from './set-tool.ts';
+import type { Skipping } from './skip/bypass.ts';
 import { watchState } from './watch-state.ts';
 
 /** A reading as a policy sees it. */
@@ -227,6 +230,17 @@ export class Controls implements Actor {
   /** Sends rejects of a gauging or assembling station to pass, scrap or a rework station while what comes back is told so. */
   sendingRejects(station: string, place: string): Switch {
     return this.#doing(`rejects ${station}`, sendRejects(this.#line, station, place));
+  }
+
+  /** Sends the parts of a station to another one while what comes back is told so. */
+  rerouting(station: string, to: string): Switch {
+    return this.#claim<string | null>(`way from ${station}`, to, null, setRoute(this.#line, station));
+  }
+
+  /** Lets parts go past a station while what comes back is told so, to be done later or never. */
+  skipping(station: string, later: boolean): Switch {
+    const how = later ? 'later' : 'never';
+    return this.#claim<Skipping | null>(`skip ${station}`, how, null, setSkipping(this.#line, station));
   }
 
   /** What comes back lets a trimming station renew its tools, by the set-up or maintenance of that name. */

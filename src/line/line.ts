@@ -4,6 +4,7 @@ import type { ReadingSums } from '../statistics/reading-sums.ts';
 import type { Carriers } from './carriers.ts';
 import type { Crew } from './crew.ts';
 import type { Demand } from './demand.ts';
+import type { Detour } from './detour.ts';
 import { Exit } from './exit.ts';
 import type { Feature } from './features.ts';
 import type { Flaw } from './flaw.ts';
@@ -13,9 +14,11 @@ import type { Assemble } from './operations/assemble.ts';
 import type { Gauge } from './operations/gauge.ts';
 import type { Mark } from './operations/mark.ts';
 import { PartTable } from './part-table.ts';
+import type { Place } from './place.ts';
 import type { Rejects } from './rejects.ts';
 import type { Setting } from './setting.ts';
 import type { Shifts } from './shifts.ts';
+import type { Bypass } from './skip/bypass.ts';
 import type { Spare } from './spare.ts';
 import type { Station } from './station.ts';
 import type { Stock } from './stock.ts';
@@ -67,6 +70,9 @@ export class Line {
   readonly toolChanges: { readonly machine: Machine; readonly task: Task }[] = [];
   /** What the responses of a policy did so far, where anything is counted of it: numbers by name. */
   readonly done = new Map<string, () => number>();
+  /** Ways on from stations, and entrances of stations, that a policy of the scenario may turn. */
+  readonly detours = new Map<string, Detour>();
+  readonly bypasses = new Map<string, Bypass>();
   /** How many parts each source brought into being. */
   readonly starts: (() => number)[] = [];
   /** Null where no part can have a flaw that is not seen at once. */
@@ -87,6 +93,11 @@ export class Line {
 
   constructor(seed: number) {
     this.streams = new Streams(seed);
+  }
+
+  /** Where parts that are sent to a station enter it, or go past it. */
+  entrance(station: string): Place {
+    return this.bypasses.get(station) ?? this.stations.get(station)!.inbox!;
   }
 
   /** Lets a station begin if it can now and could not before. */

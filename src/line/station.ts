@@ -52,6 +52,11 @@ export class Station implements Consumer {
     return this.machines.reduce((sum, { partsHere }) => sum + partsHere, beside);
   }
 
+  /** Lets machines that wait for room look again, where something else than room may have changed. */
+  retry(): void {
+    for (const machine of this.machines) if (machine.blockedAt !== null) machine.unload();
+  }
+
   /** @param fate what becomes of the cycles under way */
   stop(fate: number): void {
     for (const machine of this.machines) machine.stop(fate);

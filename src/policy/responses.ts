@@ -14,9 +14,11 @@ import { keep } from './keep.ts';
 import { match } from './match.ts';
 import { prioritise } from './prioritise.ts';
 import { reject } from './reject.ts';
+import { reroute } from './reroute.ts';
 import { retarget } from './retarget.ts';
 import { retune } from './retune.ts';
 import { rework } from './rework.ts';
+import { skip } from './skip.ts';
 import { slow } from './slow.ts';
 import { speedUp } from './speed-up.ts';
 import { stopAndFix } from './stop-and-fix.ts';
@@ -42,6 +44,8 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
   prioritise,
   'call-crew': callCrew,
   'draw-on-reserve': drawOnReserve,
+  skip,
+  reroute,
 };
 
 /**

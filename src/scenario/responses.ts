@@ -12,9 +12,11 @@ import { inspect } from './responses/inspect.ts';
 import { keep } from './responses/keep.ts';
 import { prioritise } from './responses/prioritise.ts';
 import { reject } from './responses/reject.ts';
+import { reroute } from './responses/reroute.ts';
 import { retarget } from './responses/retarget.ts';
 import { retune } from './responses/retune.ts';
 import { rework } from './responses/rework.ts';
+import { skip } from './responses/skip.ts';
 import { slow } from './responses/slow.ts';
 import { speedUp } from './responses/speed-up.ts';
 import { stopAndFix } from './responses/stop-and-fix.ts';
@@ -43,6 +45,8 @@ export const response = kinds(
     'prioritise',
     'call-crew',
     'draw-on-reserve',
+    'reroute',
+    'skip',
   ],
   [
     stopAndFix,
@@ -64,6 +68,8 @@ export const response = kinds(
     prioritise,
     callCrew,
     drawOnReserve,
+    reroute,
+    skip,
   ],
 );
 

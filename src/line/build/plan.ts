@@ -14,6 +14,8 @@ export class Plan {
   readonly grade: number | null;
   /** Column: the number of the delivery that the part was made from; null where nobody asks for it. */
   readonly delivery: number | null;
+  /** Where good parts leave. */
+  out: Place;
   /** Where the parts of each station go on to. */
   readonly next = new Map<string, Place>();
   /** The tools of each trimming station that has any, by machine. */
@@ -22,6 +24,7 @@ export class Plan {
   constructor(scenario: Scenario, line: Line) {
     this.scenario = scenario;
     this.line = line;
+    this.out = line.good;
     this.marked = line.parts.column(scenario.stations.some(({ does }) => does === 'mark') ? 0 : 1);
     const graded =
       scenario.stations.some(

@@ -1,15 +1,18 @@
 import { uniformBlocks } from '../../kernel/distributions/uniform.ts';
+import { reroutesIn } from '../../scenario/reroutes.ts';
 import type { SpecOf, StationSpec } from '../../scenario/stations.ts';
 import { OffCarriers } from '../carriers.ts';
+import { Detour } from '../detour.ts';
 import { OrAway } from '../operations/arrive.ts';
 import type { Place } from '../place.ts';
 import { toRework } from '../rejects.ts';
 import { ByRoom, ByShare, type Way } from '../routes.ts';
+import { Behind } from '../skip/behind.ts';
 import type { Plan } from './plan.ts';
+import { addSkips } from './skips.ts';
 
 function placeOf(name: string, plan: Plan): Place {
-  if (name === 'good') return plan.line.demand ?? plan.line.good;
-  return plan.station(name).inbox!;
+  return name === 'good' ? plan.out : plan.line.entrance(name);
 }
 
 function wayOf(to: string, share: number, plan: Plan): Way {
@@ -37,14 +40,27 @@ function choice({ name, to }: StationSpec, plan: Plan): Place {
 /** Where the parts of each station go on to, by way of giving carriers back and turning arrivals away. */
 export function addRoutes(plan: Plan): void {
   const { line, scenario } = plan;
+  plan.out = line.demand ?? line.good;
+  addSkips(plan);
+  const rerouted = new Set(reroutesIn(scenario).map(([at]) => at));
   for (const spec of scenario.stations) {
     let next = choice(spec, plan);
+    if (rerouted.has(spec.name)) {
+      const detour = new Detour(next);
+      line.detours.set(spec.name, detour);
+      next = detour;
+    }
     for (const { name, to } of scenario.carriers) {
       if (to === spec.name) next = new OffCarriers(line.carriers.get(name)!, next);
     }
     if (spec.does === 'arrive' && spec.whenFull === 'lost') {
       next = new OrAway(next, line.turnedAway);
       line.turnsAway = true;
+    }
+    const bypass = line.bypasses.get(spec.name);
+    if (bypass) {
+      bypass.past = next;
+      if (bypass.owed) next = new Behind(next, plan.out, bypass.owed);
     }
     plan.next.set(spec.name, next);
   }

@@ -1,3 +1,4 @@
+import type { Scenario } from '../../scenario/scenario.ts';
 import { gathers, isSource, loadOf, type StationSpec } from '../../scenario/stations.ts';
 import { waysAfter } from './circles.ts';
 import type { Plan } from './plan.ts';
@@ -7,10 +8,11 @@ import type { Plan } from './plan.ts';
  * parts, which wait for carriers.
  */
 function trapsOf(
-  stations: readonly StationSpec[],
+  scenario: Scenario,
   { from, to }: { readonly from: string; readonly to?: string | undefined },
 ): readonly string[] {
-  const after = waysAfter(stations);
+  const { stations } = scenario;
+  const after = waysAfter(scenario);
   const reached = (starts: readonly string[], past: (name: string) => boolean) => {
     const all = new Set(starts);
     for (const name of all) if (past(name)) for (const next of after.get(name) ?? []) all.add(next);
@@ -26,7 +28,7 @@ function trapsOf(
 
 /** What a station that waits for several parts calls when it has some, but not all; null where carriers cannot run out by it. */
 export function shortOf(spec: StationSpec, { line, scenario }: Plan): (() => void) | null {
-  const circling = scenario.carriers.filter((it) => trapsOf(scenario.stations, it).includes(spec.name));
+  const circling = scenario.carriers.filter((it) => trapsOf(scenario, it).includes(spec.name));
   if (circling.length === 0) return null;
   const carriers = circling.map(({ name }) => line.carriers.get(name)!);
   const trap = { name: spec.name, inbox: line.stations.get(spec.name)!.inbox!, batch: loadOf(spec) };

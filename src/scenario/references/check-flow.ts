@@ -89,7 +89,7 @@ export function anyWays({ raw, stations }: Checker): (name: string) => string[] 
   const sent = raw.policies.flatMap(({ responses }) =>
     responses.flatMap((response): [string, string][] => {
       if (response.do === 'rework') return [[response.at, response.bench]];
-      if (response.do === 'reject') return [[response.at, response.to]];
+      if (response.do === 'reject' || response.do === 'reroute') return [[response.at, response.to]];
       return response.do === 'inspect' && response.offLimits !== undefined
         ? [[response.at, response.offLimits]]
         : [];

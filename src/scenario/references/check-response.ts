@@ -6,8 +6,10 @@ import { checkCannibalising } from './check-cannibalising.ts';
 import { checkCalledCrew, checkPrioritised } from './check-crew-response.ts';
 import { checkKeeping } from './check-keeping.ts';
 import { checkRejecting } from './check-rejecting.ts';
+import { checkRerouted } from './check-rerouting.ts';
 import { checkDrawn } from './check-reserve.ts';
 import { checkRetuning } from './check-retuning.ts';
+import { checkSkipped } from './check-skipping.ts';
 import { checkSlowed, checkSpedUp } from './check-speed.ts';
 import { checkToolChange } from './check-tool-change.ts';
 import { checkWatch } from './check-watch.ts';
@@ -132,6 +134,10 @@ export function checkResponse(check: Checker, it: ResponseSpec, path: Path): voi
       return checkPrioritised(check, it, path);
     case 'draw-on-reserve':
       return checkDrawn(check, it, path);
+    case 'reroute':
+      return checkRerouted(check, it, path);
+    case 'skip':
+      return checkSkipped(check, it, path);
     case 'call-crew':
       return checkCalledCrew(check, it, path);
   }

@@ -28,6 +28,13 @@ export class Ways {
     return this.after(from).has(to);
   }
 
+  /** Whether parts at `from` may leave as good without passing `station`; they pass it if they are there. */
+  avoid(from: string, station: string): boolean {
+    const seen = new Set(from === station ? [] : [from]);
+    for (const at of seen) for (const to of this.next.get(at) ?? []) if (to !== station) seen.add(to);
+    return seen.has('good');
+  }
+
   /** The stations that parts may come to after `from`, the nearest first. */
   beyond(from: string): string[] {
     return [...this.after(from).keys()].filter((name) => this.next.has(name));
