@@ -78,6 +78,7 @@ function idealText({ stations, crew, carriers, calendars, demand }: Scenario, id
 }
 
 function actsOn(response: ResponseSpec): string {
+  if (response.do === 'reroute') return `${response.at} to ${response.to}`;
   if ('at' in response) return response.at;
   if ('setting' in response) return response.setting;
   if ('for' in response) return response.for;

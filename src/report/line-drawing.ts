@@ -1,4 +1,5 @@
 import type { BufferSpec } from '../scenario/buffers.ts';
+import { reroutesIn } from '../scenario/reroutes.ts';
 import type { RouteSpec } from '../scenario/routes.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { StationSpec } from '../scenario/stations.ts';
@@ -136,6 +137,9 @@ export function lineDrawing(scenario: Scenario, width: number): string[] {
     if (spec.does === 'arrive') pen.draw([], spec.name);
     else if ((spec.does === 'form' || spec.does === 'work') && spec.takes !== undefined)
       pen.draw([printable(spec.takes)], spec.name);
+  }
+  for (const [at, to] of reroutesIn(scenario)) {
+    if (!pen.hasDrawn(to)) pen.draw([printable(at)], to, 'by a policy: ');
   }
   for (const { name } of scenario.stations) {
     if (!pen.hasDrawn(name)) pen.draw(['rejects, where sent'], name);

@@ -30,6 +30,14 @@ const response = fc.oneof(
     ...{ do: fc.constant('slow'), station: fc.constantFrom('first', 'second') },
     ...{ to: fc.constantFrom('20 %', '60 %', '100 %'), when: any },
   }),
+  fc.record({
+    ...{ do: fc.constant('speed-up'), station: fc.constantFrom('first', 'second') },
+    ...{ to: fc.constantFrom('120 %', '400 %'), when: any },
+  }),
+  fc.record({
+    ...{ do: fc.constant('draw-on-reserve'), stock: fc.constantFrom('sheet', 'mate', 'pin') },
+    ...{ pieces: fc.option(fc.integer({ min: 1, max: 4 }), { nil: undefined }), when: any },
+  }),
   fc.record({ do: fc.constant('expedite'), stock: fc.constantFrom('sheet', 'mate', 'pin'), when: any }),
   fc.record({
     do: fc.constant('retarget'),
@@ -54,6 +62,9 @@ const ahead = fc.record({
   ...{ do: fc.constant('build-ahead'), at: fc.constant('second'), without: fc.constant('mate') },
   ...{ 'up-to': fc.integer({ min: 1, max: 6 }), finish: law(0, 6), when: out },
 });
+
+/** What is held in reserve keeps. */
+const reserve = { reserve: 6, 'shelf-life': undefined };
 
 const groove = (nominal: string) => ({
   features: { groove: { nominal, 'own-sd': '0.2 mm', 'lot-sd': '0.1 mm' } },
@@ -80,15 +91,15 @@ const line = fc
       ...{ mendline: 1, title: 'any', about: 'shortages made up at random' },
       run: { 'warm-up': `${LENGTH / 4} s`, length: `${LENGTH} s`, seeds: 1 },
       stock: {
-        sheet: { ...it.sheet, ...thickness('0.5 mm') },
+        sheet: { ...it.sheet, ...reserve, ...thickness('0.5 mm') },
         thick: {
           ...{ ...it.thick, ...thickness('0.6 mm'), 'stands-in-for': 'sheet' },
           ...{ settings: { heater: '153 °C' }, shifts: { rim: '0.1 mm' } },
         },
-        mate: { ...it.mate, ...groove('11 mm') },
+        mate: { ...it.mate, ...reserve, ...groove('11 mm') },
         'mate b': { ...it.other, ...groove('10.8 mm'), 'stands-in-for': 'mate' },
         'mate c': { ...it.third, ...groove('11.2 mm'), 'stands-in-for': 'mate b' },
-        pin: it.pin,
+        pin: { ...it.pin, ...reserve },
       },
       parts: {
         tray: {
@@ -148,10 +159,11 @@ function forgotten({ stations, assemblies }: Line): string[] {
 }
 
 /** What of the responses was seen to do something. */
-function seen({ counts, stateShares, stocks }: Outcome): string[] {
+function seen({ counts, stateShares, stocks, did = {} }: Outcome): string[] {
   return [
     ...(counts.substituted > 0 ? ['substituted'] : []),
     ...(counts.setAside > 0 ? ['set aside'] : []),
+    ...(Object.values(did).some((much) => much > 0) ? ['drawn'] : []),
     ...(counts.good > 5 ? ['good'] : []),
     ...(Object.values(stateShares).some(({ held }) => held > 0.02) ? ['held'] : []),
     ...(Object.values(stocks).some(({ expedite_cost: cost }) => (cost ?? 0) > 0) ? ['sped up'] : []),
@@ -182,6 +194,16 @@ it('any responses to any shortage conserve every part and every piece, and forge
     }),
     { numRuns: LINES, seed: 9, endOnFailure: true },
   );
-  for (const what of ['substituted', 'set aside', 'good', 'held', 'sped up', 'thick', 'mate b', 'mate c'])
+  for (const what of [
+    'substituted',
+    'set aside',
+    'good',
+    'held',
+    'sped up',
+    'drawn',
+    'thick',
+    'mate b',
+    'mate c',
+  ])
     expect(shown.get(what) ?? 0, what).toBeGreaterThanOrEqual(LINES / 20);
 });

@@ -71,4 +71,19 @@ describe('reroute', () => {
     expect(usual.length).toBeGreaterThan(10);
     expect(times('around')).toEqual(usual.filter((time) => time < 100 || time >= 300));
   });
+
+  it('is waited for where stations that wait for each other may still go another way', () => {
+    // Nearly all parts of "b" go back to "a", so that soon both are full and wait for each other.
+    const round = `${blanks(`
+  feed: { does: work, takes: blank, cycle: 1 s, to: a }
+  a: { does: work, buffer: 1, cycle: 2 s, to: b }
+  b: { does: work, buffer: 1, cycle: 2 s, to: { by: share, routes: { a: 99 %, good: 1 % } } }
+  c: { does: work, buffer: 9, cycle: 1 s, to: good }`)}
+policies:
+  carry on: []
+  around: [{ do: reroute, at: b, to: c, when: { from: 300 s } }]`;
+    expect(() => ran(small('900 s', round))).toThrow('the line came to a standstill');
+    // One every 2 s from 300 s on, once they go again.
+    expect(ran(small('900 s', round), 'around').counts.good).toBeGreaterThan(290);
+  });
 });
