@@ -8,6 +8,12 @@ interface Placed {
   readonly feature: number;
 }
 
+/** Parts that are put aside without one of their mates. */
+interface Ahead {
+  /** How many wait for the mate at this place. */
+  waitingFor(place: number): number;
+}
+
 /** The mates that an assembling station takes, one of each. */
 export class Mates {
   readonly all: readonly Mate[];
@@ -57,14 +63,20 @@ export class Mates {
     return this.kit === null || this.kit.there;
   }
 
-  /** So many parts wait for those that are not on hand. */
-  lack(waiting: number): void {
-    for (const { now } of this.all) if (now.stock.onHand === 0) now.stock.lack(now.want, waiting);
+  /** So many parts wait for those that are not on hand, and those that are put aside for the one they miss. */
+  lack(waiting: number, ahead: Ahead | null): void {
+    for (const { mate, place } of this.placed) {
+      const { stock, want } = mate.now;
+      if (stock.onHand === 0) stock.lack(want, waiting + (ahead?.waitingFor(place) ?? 0));
+    }
   }
 
-  /** No more than so many parts wait for mates: others had some that were left over, or went another way. */
-  limit(waiting: number): void {
-    for (const { now } of this.all) if (now.want.owed > waiting) now.stock.limit(now.want, waiting);
+  /** Only what is put aside waits for mates: others had some that were left over, or went another way. */
+  limit(ahead: Ahead | null): void {
+    for (const { mate, place } of this.placed) {
+      const { stock, want } = mate.now;
+      if (want.owed > 0) stock.limit(want, ahead?.waitingFor(place) ?? 0);
+    }
   }
 
   /** One of the parts that wait will have mates that were left over. */

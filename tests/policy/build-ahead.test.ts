@@ -58,6 +58,23 @@ describe('build-ahead', () => {
     expect(first!.leadSeconds).toBe(16 + 49);
   });
 
+  it('waits for the missing mate alone: what is put aside has all others', () => {
+    // One pin each for the first and the two that are put aside. Those of 40 and 50 s wait for both mates.
+    const line = prepare(
+      small('200 s', cell().replace('pin: { unlimited: true }', 'pin: { on-hand: 3 }')),
+      'ahead',
+      1,
+    );
+    line.calendar.run(54);
+    const owed = line.assemblies
+      .get('assembly')!
+      .on.mates.all.map(({ now }) => [now.stock.name, now.want.owed]);
+    expect(owed).toEqual([
+      ['pin', 2],
+      ['frame', 4],
+    ]);
+  });
+
   it('decides only then what fits', () => {
     // A groove of 10 mm leaves no clearance. The frame is tried at 10, 20 and 30 s and thrown away; those of 40 and 50 s
     // are put aside at 46 and 56 s and finished at 60 and 64 s; that of 60 s is tried until 70 s.

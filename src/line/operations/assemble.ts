@@ -81,7 +81,7 @@ export class Assemble implements Operation {
     if (this.ahead?.resume(machine)) return true;
     const inbox = machine.inbox!;
     if (inbox.count === 0) {
-      if (!inbox.isAwaited) this.on.mates.limit(this.ahead?.waiting ?? 0);
+      if (!inbox.isAwaited) this.on.mates.limit(this.ahead);
       return false;
     }
     const hand = this.hands[machine.slot]!;
@@ -220,7 +220,7 @@ export class Assemble implements Operation {
 
   /** Says which mates so many parts wait for: none of them can be worked on, so it is never true. */
   private lacks(waiting: number): boolean {
-    this.on.mates.lack(waiting + (this.ahead?.waiting ?? 0));
+    this.on.mates.lack(waiting, this.ahead);
     return false;
   }
 }

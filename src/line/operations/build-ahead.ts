@@ -70,6 +70,11 @@ export class BuildAhead {
     return this.underWay.reduce((sum, it) => (it !== null && !it.finishing ? sum + 1 : sum), this.aside.all);
   }
 
+  /** Parts that wait for the mate at this place among those of the station: they have all others. */
+  waitingFor(mate: number): number {
+    return mate === this.rules.without ? this.waiting : 0;
+  }
+
   /** Whether a part that was put aside could be gone on with. */
   get couldResume(): boolean {
     return this.aside.count > 0 && this.missing.stock.onHand > 0;
