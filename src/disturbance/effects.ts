@@ -1,51 +1,39 @@
-import { FATES } from '../line/fate.ts';
-import type { Line } from '../line/line.ts';
-import type { Upset } from '../line/setting.ts';
-import type { DisturbanceSpec } from '../scenario/disturbances.ts';
-import type { Effect } from './episode.ts';
+import type { DisturbanceSpec, Disturbing } from '../scenario/disturbances.ts';
+import type { Effect, Making } from './effect.ts';
+import { conveyor } from './effects/conveyor.ts';
+import { crew } from './effects/crew.ts';
+import { demand } from './effects/demand.ts';
+import { feature } from './effects/feature.ts';
+import { gauge } from './effects/gauge.ts';
+import { health } from './effects/health.ts';
+import { lot } from './effects/lot.ts';
+import { marks } from './effects/marks.ts';
+import { reader } from './effects/reader.ts';
+import { setting } from './effects/setting.ts';
+import { speed } from './effects/speed.ts';
+import { station } from './effects/station.ts';
+import { supplier } from './effects/supplier.ts';
 
-type Of<Kind extends DisturbanceSpec['disturbs']> = Extract<DisturbanceSpec, { disturbs: Kind }>;
-
-function setting(spec: Of<'setting'>, line: Line): Effect {
-  const { setting: upset, station } = line.settings.get(spec.setting)!;
-  let now: Upset | undefined;
-  return {
-    curedAt: station,
-    begin: () => {
-      now = { begun: line.calendar.now, by: spec.by.value, ramp: spec.ramp ?? 0 };
-      upset.upsets.add(now);
-    },
-    end: () => {
-      if (now) upset.upsets.delete(now);
-    },
-  };
-}
-
-function supplier(spec: Of<'supplier'>, line: Line): Effect {
-  const stock = line.stocks.get(spec.stock)!;
-  return { begin: () => stock.cutOff(spec.supplier), end: () => stock.supply(spec.supplier) };
-}
-
-function marks(spec: Of<'marks'>, line: Line): Effect {
-  const { impaired } = line.marks.get(spec.station)!;
-  const it = { chance: spec.takesHold ?? null, grades: spec.grades ?? null };
-  return { curedAt: spec.station, begin: () => impaired.add(it), end: () => impaired.delete(it) };
-}
-
-function station(spec: Of<'station'>, line: Line): Effect {
-  const at = line.stations.get(spec.station)!;
-  return { begin: () => at.stop(FATES[spec.cycle]), end: () => at.resume() };
-}
-
-const effects: { readonly [Kind in DisturbanceSpec['disturbs']]: (spec: Of<Kind>, line: Line) => Effect } = {
+const effects: {
+  readonly [Kind in DisturbanceSpec['disturbs']]: (spec: Disturbing<Kind>, making: Making) => Effect;
+} = {
   setting,
   supplier,
   marks,
   station,
+  feature,
+  gauge,
+  reader,
+  lot,
+  speed,
+  health,
+  crew,
+  conveyor,
+  demand,
 };
 
 /** What the disturbance does to the line. */
-export function effectOf(spec: DisturbanceSpec, line: Line): Effect {
+export function effectOf(spec: DisturbanceSpec, making: Making): Effect {
   // Each disturbance meets the function of its own kind, which the type checker cannot follow.
-  return effects[spec.disturbs](spec as never, line);
+  return effects[spec.disturbs](spec as never, making);
 }

@@ -3,6 +3,7 @@ import type { Sampler } from '../kernel/distributions/distribution.ts';
 import type { Client, Service } from './crew.ts';
 import type { Machine } from './machine.ts';
 import type { Spare } from './spare.ts';
+import { Upsets } from './upset.ts';
 
 const FAIL = 0;
 const REPAIRED = 1;
@@ -45,6 +46,11 @@ export class Breakdown implements Actor, Client {
   /** Whether it has failed or gave its piece away, and is not repaired yet. */
   private broken = false;
   private refits = false;
+  /** How many times as fast as designed its life runs, and how many times as long repairs take that begin now. */
+  private pace = 1;
+  private repairs = 1;
+  /** What disturbs them. */
+  readonly upsets: { readonly pace: Upsets; readonly repairs: Upsets };
 
   /** @param renewed called when `dueAt` is set */
   constructor(
@@ -60,6 +66,7 @@ export class Breakdown implements Actor, Client {
     this.priority = rules.priority;
     this.machine = machine;
     this.calendar = calendar;
+    this.upsets = { pace: new Upsets(calendar), repairs: new Upsets(calendar) };
     this.me = calendar.enter(this);
     this.rules = rules;
     this.renewed = renewed;
@@ -68,7 +75,7 @@ export class Breakdown implements Actor, Client {
 
   /** Lets its life run anew. */
   renew(): void {
-    const life = this.lifeLeft ?? this.rules.life();
+    const life = (this.lifeLeft ?? this.rules.life()) / this.pace;
     this.lifeLeft = null;
     if (this.rules.counted === 'clock') {
       this.failsAt = this.calendar.now + life;
@@ -97,7 +104,7 @@ export class Breakdown implements Actor, Client {
     return !this.broken;
   }
 
-  /** Lets its piece be taken out for another machine, which stops this one, and says what life is left in it, s. */
+  /** Lets its piece be taken out for another machine, which stops this one, and says what life is left in it, s as designed. */
   give(): number {
     const { fate, counted } = this.rules;
     this.broken = true;
@@ -107,10 +114,33 @@ export class Breakdown implements Actor, Client {
     this.lives++;
     this.dueAt = Number.POSITIVE_INFINITY;
     this.renewed();
-    return Math.max(0, left);
+    return Math.max(0, left) * this.pace;
   }
 
-  /** Its repair will put in a piece with so much life left, s. */
+  /**
+   * Lets its life run so many times as fast as designed from now on, what is left of it included, and its repairs that
+   * begin from now on take so many times as long.
+   */
+  worsen(pace: number, repairs: number): void {
+    this.repairs = repairs;
+    if (pace === this.pace) return;
+    this.machine.reconsider(() => {
+      const longer = this.pace / pace;
+      this.pace = pace;
+      if (this.broken) return;
+      const { now } = this.calendar;
+      if (this.rules.counted === 'clock') {
+        this.failsAt = now + (this.failsAt - now) * longer;
+        this.calendar.schedule(this.failsAt, this.me, FAIL, ++this.lives);
+      } else {
+        const { worked } = this.machine;
+        this.dueAt = worked + Math.max(0, this.dueAt - worked) * longer;
+        this.renewed();
+      }
+    });
+  }
+
+  /** Its repair will put in a piece with so much life left, s as designed. */
   willLive(left: number): void {
     this.lifeLeft = left;
   }
@@ -119,7 +149,7 @@ export class Breakdown implements Actor, Client {
     this.machine.attend();
     const { repair, refit } = this.rules;
     const takes = this.refits ? refit() : repair();
-    this.calendar.schedule(this.calendar.now + takes, this.me, REPAIRED, 0);
+    this.calendar.schedule(this.calendar.now + takes * this.repairs, this.me, REPAIRED, 0);
   }
 
   happen(code: number, life: number): void {

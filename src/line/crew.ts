@@ -45,6 +45,8 @@ export class Crew implements Actor, Service, ShiftMember {
   readonly #serving: (Client | null)[];
   readonly #waiting: Client[] = [];
   #onShift = true;
+  /** How many of them are away. */
+  #away = 0;
   #busy = 0;
   #busySeconds = 0;
   #since = 0;
@@ -67,7 +69,7 @@ export class Crew implements Actor, Service, ShiftMember {
   }
 
   call(client: Client): void {
-    const free = this.#onShift ? this.#nearestFree(client.place) : -1;
+    const free = this.#mayServe ? this.#nearestFree(client.place) : -1;
     if (free < 0) this.#waiting.push(client);
     else this.#send(free, client);
   }
@@ -112,7 +114,17 @@ export class Crew implements Actor, Service, ShiftMember {
   comeOnShift(): void {
     this.#onShift = true;
     this.#countCalled();
-    for (let who = 0; who < this.#working; who++) if (this.#serving[who] === null) this.#serveNext(who);
+    this.#serveAll();
+  }
+
+  /** So many of them go away, until as many come back. Who is at work finishes first; the others serve where they can. */
+  sendAway(number: number): void {
+    this.#away += number;
+  }
+
+  comeBack(number: number): void {
+    this.#away -= number;
+    this.#serveAll();
   }
 
   /** Seconds that its members spent moving or serving, all together, up to now. */
@@ -131,6 +143,22 @@ export class Crew implements Actor, Service, ShiftMember {
     return this.number + this.#called;
   }
 
+  /** Whether there is one who could take a call, if one is free. */
+  get #mayServe(): boolean {
+    return this.#onShift && (this.#away === 0 || this.#busyHere < this.#working - this.#away);
+  }
+
+  /** How many are at work, but for those who were called and have left. */
+  get #busyHere(): number {
+    let busy = 0;
+    for (let who = 0; who < this.#working; who++) if (this.#serving[who] !== null) busy++;
+    return busy;
+  }
+
+  #serveAll(): void {
+    for (let who = 0; who < this.#working; who++) if (this.#serving[who] === null) this.#serveNext(who);
+  }
+
   #nearestFree(place: number): number {
     let best = -1;
     let least = Number.POSITIVE_INFINITY;
@@ -146,7 +174,7 @@ export class Crew implements Actor, Service, ShiftMember {
   }
 
   #serveNext(who: number): void {
-    if (!this.#onShift || this.#waiting.length === 0) return;
+    if (!this.#mayServe || this.#waiting.length === 0) return;
     const rank = (client: Client): number => {
       if (this.#rules.serves === 'first-come') return 0;
       if (this.#rules.serves === 'priority') return client.priority;

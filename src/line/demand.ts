@@ -6,6 +6,7 @@ import type { DemandSpec } from '../scenario/demand.ts';
 import { Levels } from './levels.ts';
 import type { Place, Unloader } from './place.ts';
 import type { Tally } from './tally.ts';
+import { Upsets } from './upset.ts';
 
 const ORDER = 0;
 const DUE = 1;
@@ -21,6 +22,8 @@ export class Demand implements Actor, Place {
   readonly atStart: number;
   /** Good assemblies handed over to orders. */
   handedOver = 0;
+  /** What disturbs how often orders come. */
+  readonly upsets: Upsets;
   readonly #calendar: Calendar;
   readonly #me: number;
   readonly #spec: DemandSpec;
@@ -31,6 +34,10 @@ export class Demand implements Actor, Place {
   readonly #open = new Map<number, number>();
   readonly #waiting: Unloader[] = [];
   #orders = 0;
+  /** How many times as often as by the law they come, when the next does, s, and which of its plans holds. */
+  #pace = 1;
+  #nextAt = Number.NaN;
+  #plan = 0;
   #since = 0;
   /** Orders due that are not served yet. */
   #late = 0;
@@ -41,6 +48,7 @@ export class Demand implements Actor, Place {
     this.#spec = spec;
     this.#between = between;
     this.#calendar = calendar;
+    this.upsets = new Upsets(calendar);
     this.#me = calendar.enter(this);
     this.#good = good;
     this.#tally = tally;
@@ -50,7 +58,18 @@ export class Demand implements Actor, Place {
 
   /** The first order is on its way. */
   open(): void {
-    this.#calendar.schedule(this.#calendar.now + this.#between(), this.#me, ORDER, 0);
+    this.#nextAt = this.#calendar.now + this.#between() / this.#pace;
+    this.#calendar.schedule(this.#nextAt, this.#me, ORDER, this.#plan);
+  }
+
+  /** Orders come so many times as often as by the law from now on, the next one included. */
+  quicken(pace: number): void {
+    const before = this.#pace;
+    this.#pace = pace;
+    if (Number.isNaN(this.#nextAt) || pace === before) return;
+    const { now } = this.#calendar;
+    this.#nextAt = now + ((this.#nextAt - now) * before) / pace;
+    this.#calendar.schedule(this.#nextAt, this.#me, ORDER, ++this.#plan);
   }
 
   accept(row: number): boolean {
@@ -92,6 +111,7 @@ export class Demand implements Actor, Place {
       }
       return;
     }
+    if (order !== this.#plan) return;
     this.#open.set(++this.#orders, Number.NaN);
     this.#calendar.schedule(this.#calendar.now + this.#spec.dueAfter, this.#me, DUE, this.#orders);
     this.open();

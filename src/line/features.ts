@@ -7,6 +7,7 @@ import { MixedDraws } from './mixed.ts';
 import type { PartTable } from './part-table.ts';
 import type { FeatureProbe } from './probes/feature-probe.ts';
 import type { Stock } from './stock.ts';
+import type { UnsettledFeature } from './unsettled.ts';
 
 /** One dimension of the part: where its true value and its reading stand, and how it comes about. */
 export class Feature {
@@ -23,6 +24,10 @@ export class Feature {
   readonly base: number;
   /** Looks at what is made of it; null while nobody asks. */
   made: FeatureProbe | null = null;
+  /** Whether it is made by cutting, not by forming. */
+  isCut = false;
+  /** What disturbs it; null where nothing does. */
+  upset: UnsettledFeature | null = null;
 
   constructor(spec: FeatureSpec, parts: PartTable, streams: Streams, sheet: Stock | null) {
     this.spec = spec;

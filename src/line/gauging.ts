@@ -7,6 +7,7 @@ import { ReadingSums } from '../statistics/reading-sums.ts';
 import type { Feature } from './features.ts';
 import type { PartTable } from './part-table.ts';
 import { readingBias } from './reading-bias.ts';
+import type { UnsettledReading } from './unsettled.ts';
 
 /** A reading that is a multiple of the resolution may miss a limit by the rounding of binary numbers alone. */
 const OF_A_STEP = 1e-6;
@@ -19,6 +20,8 @@ export class Gauging {
   readonly feature: Feature;
   /** Sums of the readings, as deviations from the aim; null where no limits judge them. */
   readonly sums: ReadingSums | null;
+  /** What disturbs it; null where nothing does. */
+  upset: UnsettledReading | null = null;
   private readonly parts: PartTable;
   /** By appraiser, bias included, mm. */
   private readonly offsets: readonly number[];
@@ -62,10 +65,9 @@ export class Gauging {
   /** What the appraiser reads, or would read, of the part, mm; the same until `renew`. */
   read(row: number, appraiser: number): number {
     const { parts } = this;
-    const reading =
-      parts.get(row, this.feature.truth) +
-      this.offsets[appraiser]! +
-      this.repeatability * parts.get(row, this.luck);
+    const own = this.repeatability * parts.get(row, this.luck);
+    let reading = parts.get(row, this.feature.truth) + this.offsets[appraiser]! + own;
+    if (this.upset !== null) reading += this.upset.more(own);
     return this.resolution === 0 ? reading : Math.round(reading / this.resolution) * this.resolution;
   }
 

@@ -1,6 +1,7 @@
 import { Calendar } from '../kernel/calendar.ts';
 import { Streams } from '../kernel/streams.ts';
 import type { ReadingSums } from '../statistics/reading-sums.ts';
+import type { Breakdown } from './breakdown.ts';
 import type { Carriers } from './carriers.ts';
 import type { Crew } from './crew.ts';
 import type { Demand } from './demand.ts';
@@ -64,6 +65,8 @@ export class Line {
   readonly takers: { readonly stock: string; readonly taken: () => number }[] = [];
   /** What is taken in the place of what. */
   readonly substitution = new Substitution();
+  /** The ways in which each station breaks down, those of each of its machines. */
+  readonly breakdowns = new Map<string, Breakdown[]>();
   /** What breakdowns need to be repaired. */
   readonly spares: Spare[] = [];
   /** What machines of trimming stations do that ends with a new tool. */

@@ -150,6 +150,12 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
     for (let i = 0; i < this.load.length; i++) this.outlets[i] = next;
   }
 
+  /** Puts an operation around its own. Before the first load. */
+  wrap(around: (inner: Operation) => Operation): void {
+    this.operation = around(this.operation);
+    this.changes = this.operation.finish !== undefined;
+  }
+
   happen(code: number, stamp: number): void {
     if (stamp !== this.stamp) return;
     if (code === FINISH) this.finish();
@@ -294,6 +300,17 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
   /** The next breakdown by working time falls due after so many worked seconds. */
   wornAt(worked: number): void {
     this.wearsAt = worked;
+  }
+
+  /** Brings the work done up to now, lets `change` alter when it is worn, and plans the rest of the cycle anew. */
+  reconsider(change: () => void): void {
+    if (this.phase !== CYCLE) return change();
+    const worked = this.calendar.now - this.segment;
+    this.worked += worked;
+    this.remaining = Math.max(0, this.remaining - worked);
+    this.stamp++;
+    change();
+    this.work();
   }
 
   /** What is done to it between cycles, or by a handler around one, is shown as `state` from now on. */

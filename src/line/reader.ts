@@ -3,6 +3,7 @@ import type { ReaderSpec } from '../scenario/stations/reader.ts';
 import type { PartTable } from './part-table.ts';
 import type { Place } from './place.ts';
 import type { Tally } from './tally.ts';
+import type { Upsets } from './upset.ts';
 
 export interface ReaderParts {
   readonly parts: PartTable;
@@ -37,6 +38,8 @@ export class Reader {
   seconds = 0;
   /** Of the part read last: where it goes instead of being worked on; null when it stays. */
   sent: Place | null = null;
+  /** What disturbs the chance of an attempt; null where nothing does. */
+  upsets: Upsets | null = null;
   private readonly on: ReaderParts;
   /** By grade, the chances of `within`. */
   private readonly chances: readonly (readonly number[])[];
@@ -57,6 +60,7 @@ export class Reader {
   canRead(row: number): boolean {
     const { parts, luck, marked, grade } = this.on;
     if (parts.get(row, marked) !== 1) return false;
+    if (this.upsets !== null) return parts.get(row, luck) < this.chancesOf(row).at(-1)!;
     return parts.get(row, luck) < this.atAll[grade === null ? 0 : parts.get(row, grade)]!;
   }
 
@@ -83,7 +87,9 @@ export class Reader {
   private chancesOf(row: number): readonly number[] {
     const { parts, marked, grade } = this.on;
     if (parts.get(row, marked) !== 1) return this.none;
-    return this.chances[grade === null ? 0 : parts.get(row, grade)]!;
+    const chances = this.chances[grade === null ? 0 : parts.get(row, grade)]!;
+    const share = this.upsets === null ? 1 : this.upsets.factor();
+    return share === 1 ? chances : within(Math.min(1, share * chances[0]!), this.spec.tries);
   }
 
   /** All attempts failed. */

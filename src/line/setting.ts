@@ -1,11 +1,5 @@
 import type { Actuator } from './actuator.ts';
-
-/** A change of a setting that nobody asked for; it builds up over `ramp` seconds. */
-export interface Upset {
-  readonly begun: number;
-  readonly by: number;
-  readonly ramp: number;
-}
+import type { Upset } from './upset.ts';
 
 /** A deviation that is there without any disturbance. */
 interface Unrest {
@@ -25,6 +19,7 @@ const PLAIN: SettingNature = { offset: 0, unrest: [], actuator: null };
 /** A forming setting: how far the actual value lies from the target the features were designed for. */
 export class Setting {
   readonly name: string;
+  /** What disturbances change. */
   readonly upsets = new Set<Upset>();
   private readonly nature: SettingNature;
   /** What a policy has asked to be added to the target, and by how much it has moved what is aimed at besides. */
@@ -59,8 +54,7 @@ export class Setting {
     const { offset, unrest } = this.nature;
     let sum = this.inForce(now) + offset;
     for (const it of unrest) sum += it.at(now);
-    for (const { begun, by, ramp } of this.upsets)
-      sum += by * (ramp > 0 ? Math.min(1, (now - begun) / ramp) : 1);
+    for (const upset of this.upsets) sum += upset.at(now);
     return sum;
   }
 }

@@ -15,6 +15,9 @@ import { StockTally } from './supply/stock-tally.ts';
 import { type Taker, Takers, type Want } from './supply/takers.ts';
 import { Variation } from './variation.ts';
 
+/** What the thickness of sheet is called among what varies of a stock. */
+export const THICKNESS = 'sheet thickness';
+
 const REVIEW = 0;
 const EXPIRE = 1;
 
@@ -129,6 +132,12 @@ export class Stock implements Actor {
     const variation = new Variation(lotSd, ownSd, z);
     this.variations.set(name, variation);
     return variation;
+  }
+
+  /** Makes a feature of all pieces of a lot, or the thickness of sheet, so much larger. */
+  shiftLot(feature: string, lot: number, by: number): void {
+    const name = feature === 'thickness' ? THICKNESS : feature;
+    this.variations.get(name)?.shiftLot(lot, by);
   }
 
   /** How much of the shrinkage of parts depends on the delivery of sheet; null where it does not. */

@@ -5,6 +5,8 @@ import { MixedDraws, MixedLots } from './mixed.ts';
 export class Variation {
   readonly lots: MixedLots;
   readonly pieces: MixedDraws;
+  /** How much larger it is in lots that came while a disturbance lasted, by their numbers; null where none did. */
+  private off: Map<number, number> | null = null;
 
   /** @param z standard normal draws for a purpose */
   constructor(lotSd: number, ownSd: number, z: (purpose: string) => Sampler) {
@@ -13,7 +15,14 @@ export class Variation {
   }
 
   ofLot(lot: number): number {
-    return this.lots.of(lot);
+    const usual = this.lots.of(lot);
+    return this.off === null ? usual : usual + (this.off.get(lot) ?? 0);
+  }
+
+  /** Makes all pieces of a lot so much larger. */
+  shiftLot(lot: number, by: number): void {
+    this.off ??= new Map();
+    this.off.set(lot, (this.off.get(lot) ?? 0) + by);
   }
 
   /** One draw a piece. */

@@ -72,6 +72,7 @@ export function checkJson({ scenario, ideal, file, sha256 }: CheckSource): objec
       };
     }),
     disturbances: disturbanceTexts(scenario),
+    cases: scenario.cases,
     policies: policies.map(({ name, responses }) => ({
       name,
       responses: responses.map((response) => response.do),

@@ -8,7 +8,7 @@ import { chartTexts } from './chart-texts.ts';
 import { cut, padLeft, padRight, printable, wrap } from './columns.ts';
 import { carrierTexts, crewTexts } from './crew-text.ts';
 import { demandTexts } from './demand-text.ts';
-import { disturbanceTexts } from './disturbance-text.ts';
+import { caseTexts, disturbanceTexts } from './disturbance-text.ts';
 import { durationText } from './duration.ts';
 import { fixed, percent } from './format.ts';
 import { lineDrawing } from './line-drawing.ts';
@@ -124,6 +124,7 @@ export function checkText(scenario: Scenario, ideal: IdealLine, width: number): 
     'What will disturb it',
     ...listed(disturbanceTexts(scenario), 'nothing'),
     '',
+    ...section('Cases of disturbances', caseTexts(scenario)),
     'Policies, the first being what the others are compared with',
     ...listed(responses, ''),
     '',

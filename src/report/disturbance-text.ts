@@ -1,47 +1,45 @@
 import type { Law } from '../kernel/distributions/index.ts';
 import type { BreakdownSpec } from '../scenario/breakdowns.ts';
+import { isNothing } from '../scenario/disturbances/nothing.ts';
 import type { DisturbanceSpec } from '../scenario/disturbances.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { unitsOf } from '../scenario/units.ts';
-import { GRADES } from '../standards/mark-grade.ts';
+import { disturbedText } from './disturbed-text.ts';
 import { durationText } from './duration.ts';
 import { lawText } from './law-text.ts';
-
-const share = (of: number): string => `${Number((of * 100).toPrecision(3))} %`;
-
-function marksText({ station, takesHold, grades }: Extract<DisturbanceSpec, { disturbs: 'marks' }>): string {
-  const some = (grades ?? []).flatMap((of, i) => (of > 0 ? [`${share(of)} ${GRADES[i]}`] : []));
-  const by = grades === undefined ? '' : ` graded ${some.join(', ')}`;
-  if (takesHold === undefined) return `marks at "${station}" are${by}`;
-  return `only ${share(takesHold)} of marks take at "${station}"${by && `,${by}`}`;
-}
-
-function what(it: DisturbanceSpec): string {
-  switch (it.disturbs) {
-    case 'setting': {
-      const by = `${it.by.value > 0 ? '+' : '\u2212'}${Math.abs(it.by.value)} ${unitsOf(it.by.dimension)[0]}`;
-      return `setting "${it.setting}" off by ${by}${it.ramp ? `, building up over ${durationText(it.ramp)}` : ''}`;
-    }
-    case 'supplier':
-      return `no deliveries of "${it.stock}"`;
-    case 'marks':
-      return marksText(it);
-    case 'station':
-      return `"${it.station}" stands still`;
-  }
-}
+import { counted } from './words.ts';
 
 /** The earliest that a time may be, where its law has such a bound. */
 function earliest(law: Law): number {
   if (law.distribution === 'constant') return law.value;
+  if (law.distribution === 'empirical') return Math.min(...law.values);
   return law.distribution === 'uniform' || law.distribution === 'triangular' ? law.low : 0;
+}
+
+/** How it builds up and fades, where it does. */
+function courseText(it: DisturbanceSpec): string {
+  const { ramp, fades } = { ramp: undefined, fades: undefined, ...it };
+  const ends = it.for.distribution === 'constant' && ramp !== undefined && it.for.value < ramp;
+  const up = ramp === undefined ? '' : `, building up over ${durationText(ramp)}`;
+  return `${up}${ends ? ', which it does not last' : ''}${fades === undefined ? '' : `, fading over ${durationText(fades)}`}`;
+}
+
+function comingText({ at, after, burst, againAfter, for: lasts }: DisturbanceSpec): string {
+  const parts = after && `${counted(after.parts, 'part')} of "${after.of}"`;
+  const good = after && `${after.parts} good`;
+  const begins = at
+    ? `from ${lawText(at)} after the start`
+    : `after ${after!.of === undefined ? good : parts}`;
+  const times = burst ? `, ${burst.times} times ${lawText(burst.apart)} apart` : '';
+  const again = againAfter ? `, again ${lawText(againAfter)} after its end` : '';
+  return `${begins} for ${lawText(lasts)}${times}${again}`;
 }
 
 /** A disturbance in words: what it does, from when, for how long, in runs that end after so many seconds. */
 function disturbanceText(it: DisturbanceSpec, end: number): string {
-  const again = it.againAfter ? `, again ${lawText(it.againAfter)} after its end` : '';
-  const late = earliest(it.at) >= end ? '; that is after the end of the run, so it never happens' : '';
-  return `${it.name}: ${what(it)}, from ${lawText(it.at)} after the start for ${lawText(it.for)}${again}${late}`;
+  const late =
+    it.at && earliest(it.at) >= end ? '; that is after the end of the run, so it never happens' : '';
+  const nothing = isNothing(it) ? '; that changes nothing' : '';
+  return `${it.name}: ${disturbedText(it)}${courseText(it)}, ${comingText(it)}${late || nothing}`;
 }
 
 const FATES = {
@@ -69,3 +67,7 @@ export function disturbanceTexts({ run, disturbances, stations }: Scenario): str
     ),
   ];
 }
+
+/** The cases of a scenario, in words; nothing where the one case is all of its disturbances. */
+export const caseTexts = ({ cases }: Scenario): string[] =>
+  cases.map(({ name, disturbances }) => `${name}: ${disturbances.join(', ') || 'undisturbed'}`);

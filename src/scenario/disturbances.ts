@@ -1,52 +1,45 @@
-import { z } from 'zod';
-import { entry, kinds, measured, name, positiveDuration, share, word } from './fields.ts';
-import { gradeShares } from './grades.ts';
-import { time } from './laws.ts';
+import type { z } from 'zod';
+import { conveyor } from './disturbances/conveyor.ts';
+import { crew } from './disturbances/crew.ts';
+import { demand } from './disturbances/demand.ts';
+import { feature } from './disturbances/feature.ts';
+import { gauge } from './disturbances/gauge.ts';
+import { health } from './disturbances/health.ts';
+import { lot } from './disturbances/lot.ts';
+import { marks } from './disturbances/marks.ts';
+import { reader } from './disturbances/reader.ts';
+import { setting } from './disturbances/setting.ts';
+import { speed } from './disturbances/speed.ts';
+import { station } from './disturbances/station.ts';
+import { supplier } from './disturbances/supplier.ts';
+import { kinds } from './fields.ts';
 
-const when = {
-  at: time.describe('when it first begins, counted from the start of the run'),
-  for: time.describe('how long it lasts unless it is fixed'),
-  'again-after': time.optional().describe('from its end to its next beginning; left out, it comes once'),
-};
-
-const setting = entry({
-  disturbs: z.literal('setting'),
-  setting: name.describe('the forming setting that moves'),
-  by: measured.describe('change of the actual setting while the target stays'),
-  ramp: positiveDuration.optional().describe('time over which the change builds up; left out, it is a step'),
-  ...when,
-});
-const supplier = entry({
-  disturbs: z.literal('supplier'),
-  stock: name.describe('the stock that is not delivered'),
-  supplier: name.optional().describe('the one of several that fails; left out, all of them do'),
-  ...when,
-});
-const marks = entry({
-  disturbs: z.literal('marks'),
-  station: name.describe('the marking station'),
-  'takes-hold': share.optional().describe('chance that a mark can be read at all, while it lasts'),
-  grades: gradeShares
-    .optional()
-    .describe('shares of the grades A to F among marks that took, while it lasts'),
-  ...when,
-}).refine(({ takesHold, grades }) => takesHold !== undefined || grades !== undefined, {
-  error: '"takes-hold" is missing: expected a share with its unit (%), such as 2 %, or "grades"',
-});
-const stoppage = entry({
-  disturbs: z.literal('station'),
-  station: name.describe('the station that stands still'),
-  cycle: word(['resumes', 'restarts', 'scraps'])
-    .default('resumes')
-    .describe('what becomes of the interrupted cycle'),
-  ...when,
-});
+const WORDS = [
+  'setting', 'supplier', 'marks', 'station', 'feature', 'gauge', 'reader', 'lot', 'speed', 'health', 'crew', 'conveyor',
+  'demand',
+] as const; // biome-ignore format: one line reads better
 
 /** One disturbance. */
-export const disturbance = kinds(
-  'disturbs',
-  ['setting', 'supplier', 'marks', 'station'],
-  [setting, supplier, marks, stoppage],
-);
+export const disturbance = kinds('disturbs', WORDS, [
+  setting,
+  supplier,
+  marks,
+  station,
+  feature,
+  gauge,
+  reader,
+  lot,
+  speed,
+  health,
+  crew,
+  conveyor,
+  demand,
+]);
 
 export type DisturbanceSpec = z.output<typeof disturbance> & { readonly name: string };
+
+/** A disturbance of one kind. */
+export type Disturbing<Kind extends DisturbanceSpec['disturbs']> = Extract<
+  DisturbanceSpec,
+  { disturbs: Kind }
+>;

@@ -111,6 +111,8 @@ export const share = quantity('share', upToWhole);
 export const positiveShare = quantity('share', someShare);
 export const increasedShare = quantity('share', moreThanWhole);
 export const anyShare = quantity('share', notNegative);
+/** Any share but none. */
+export const anyShareButNone = quantity('share', positive);
 export const rate = quantity('rate', positive);
 export const temperatureDifference = quantity('temperature', anyValue, {
   called: 'a difference of temperature',

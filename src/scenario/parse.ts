@@ -22,6 +22,7 @@ function namesIn(raw: Record<string, unknown>, places: Names['places']): Names {
     stations: stations.map(([name]) => name),
     crew: keysOf(raw.crew),
     calendars: keysOf(raw.calendars),
+    disturbances: keysOf(raw.disturbances),
     features: entriesOf(raw.parts).flatMap(([, part]) => keysOf(under(part, 'features'))),
     settings: stations.flatMap(([, station]) => keysOf(under(station, 'settings'))),
     next: new Map(stations.map(([name, station]) => [name, under(station, 'to')])),
@@ -53,6 +54,14 @@ export function parseScenario(given: string, source: string): Scenario {
     found.push(...crossReferences(judged.data, names, result.success));
   }
   if (found.length > 0 || !result.success) return refuse(locate(found, document, lines));
-  const { stock, parts = [], demand = null, disturbances = [], mendline: _, ...rest } = result.data;
-  return { ...rest, stocks: stock, parts, demand, disturbances };
+  const {
+    stock,
+    parts = [],
+    demand = null,
+    disturbances = [],
+    cases = [],
+    mendline: _,
+    ...rest
+  } = result.data;
+  return { ...rest, stocks: stock, parts, demand, disturbances, cases };
 }

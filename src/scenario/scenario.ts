@@ -13,6 +13,12 @@ export interface PolicySpec {
   readonly responses: readonly ResponseSpec[];
 }
 
+/** Disturbances that come together, by their names. */
+export interface CaseSpec {
+  readonly name: string;
+  readonly disturbances: readonly string[];
+}
+
 /** A checked scenario: plain data, times in seconds, lengths in millimetres, shares from 0 to 1. */
 export interface Scenario {
   readonly title: string;
@@ -27,6 +33,8 @@ export interface Scenario {
   /** Null where all that is made is taken. */
   readonly demand: DemandSpec | null;
   readonly disturbances: readonly DisturbanceSpec[];
+  /** Empty where the one case is all disturbances. */
+  readonly cases: readonly CaseSpec[];
   /** The first is the one the others are compared with. */
   readonly policies: readonly PolicySpec[];
 }

@@ -4,7 +4,7 @@ import { carrier } from './carriers.ts';
 import { crew } from './crew.ts';
 import { demand } from './demand.ts';
 import { disturbance } from './disturbances.ts';
-import { count, duration, entry, label, named, namedOrNone, positiveDuration, text } from './fields.ts';
+import { count, duration, entry, label, name, named, namedOrNone, positiveDuration, text } from './fields.ts';
 import { MOST_SEEDS } from './limits.ts';
 import { part } from './parts.ts';
 import { response } from './responses.ts';
@@ -36,6 +36,13 @@ export const schema = entry({
   calendars: namedOrNone(calendar).describe('shifts and breaks, by name'),
   demand: demand.optional().describe('orders for good assemblies; left out, all that is made is taken'),
   disturbances: named(disturbance).describe('what goes wrong, and when').optional(),
+  cases: z
+    .record(label, z.array(name, { error: 'expected a list of disturbances; [] is the undisturbed line' }), {
+      error: 'expected a mapping from names of cases to lists of disturbances',
+    })
+    .transform((entries) => Object.entries(entries).map(([name, disturbances]) => ({ name, disturbances })))
+    .optional()
+    .describe('disturbances that come together, by name; left out, the one case is all of them'),
   policies: z
     .record(label, z.array(response, { error: 'expected a list of responses; [] does nothing' }), {
       error: 'expected a mapping from policy names to lists of responses',

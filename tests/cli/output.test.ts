@@ -61,7 +61,7 @@ describe('check', () => {
     const document = JSON.parse(out);
     expect(Object.keys(document)).toEqual([
       'format', 'scenario', 'ideal_rate_per_h', 'bottleneck', 'stations', 'crew', 'carriers', 'calendars',
-      'demand', 'stocks', 'disturbances', 'policies',
+      'demand', 'stocks', 'disturbances', 'cases', 'policies',
     ]); // biome-ignore format: one line reads better
     expect(document.policies).toEqual([
       { name: 'carry on', responses: [], charts: [] },

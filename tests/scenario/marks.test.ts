@@ -181,7 +181,7 @@ describe('a disturbance of marks', () => {
         ({ disturbs }) => disturbs === 'marks',
       );
     expect(of('grades: { C: 40 %, F: 60 % }')).toMatchObject({ grades: [0, 0, 0.4, 0, 0.6] });
-    expect(of('takes-hold: 60 %, grades: { F: 100 % }')).toMatchObject({ takesHold: 0.6 });
+    expect(of('takes-hold: 60 %, grades: { F: 100 % }')).toMatchObject({ takesHold: { value: 0.6 } });
   });
 
   it('changes something', () => {

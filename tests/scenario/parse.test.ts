@@ -24,7 +24,7 @@ describe('parseScenario', () => {
       does: 'form',
       settings: [{ name: 'heater', target: { value: 150, dimension: 'temperature' } }],
     });
-    expect(disturbances[0]).toMatchObject({ name: 'cold', by: { value: -6 } });
+    expect(disturbances[0]).toMatchObject({ name: 'cold', by: { law: { value: -6 } } });
     expect(policies.map(({ name, responses }) => [name, responses.map((response) => response.do)])).toEqual([
       ['carry on', []],
       ['stop and fix', ['stop-and-fix']],
@@ -99,7 +99,7 @@ describe('a text that is no scenario at all', () => {
     (text) => {
       expect(only(text)).toMatchObject({ line: 1, column: 1 });
       expect(only(text).message).toBe(
-        'expected a mapping with the keys mendline, title, about, run, stock, parts, stations, crew, carriers, calendars, demand, disturbances, policies',
+        'expected a mapping with the keys mendline, title, about, run, stock, parts, stations, crew, carriers, calendars, demand, disturbances, cases, policies',
       );
     },
   );

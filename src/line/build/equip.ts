@@ -81,6 +81,8 @@ function addBreakdowns(spec: StationSpec, machine: Machine, plan: Plan): void {
   const draw = drawsOf(spec, machine, plan);
   const wear = new Wear(machine);
   machine.wear = wear;
+  const known = plan.line.breakdowns.get(spec.name) ?? [];
+  plan.line.breakdowns.set(spec.name, known);
   for (const it of spec.breakdowns) {
     const repair = samplerOf(it.repair, draw(`breakdown/${it.name}/repair`));
     const rules = {
@@ -98,6 +100,7 @@ function addBreakdowns(spec: StationSpec, machine: Machine, plan: Plan): void {
     const place = plan.place(spec.name);
     const breakdown = new Breakdown(it.name, place, machine, plan.line.calendar, rules, () => wear.settle());
     if (it.counted === 'working') wear.breakdowns.push(breakdown);
+    known.push(breakdown);
     breakdown.renew();
   }
 }

@@ -96,10 +96,16 @@ export class Form extends Source {
     for (let k = 0; k < features.length; k++) {
       const { feature, follows } = features[k]!;
       const designed = follows === null ? 0 : feature.base + follows.response(deviations);
-      const common = feature.shared(sheet.features[k]!, lot) + designed;
+      const { upset } = feature;
+      let common = feature.shared(sheet.features[k]!, lot) + designed;
+      let scale = 1;
+      if (upset !== null && follows !== null) {
+        common += upset.mean.sum();
+        scale = upset.spread.factor();
+      } else if (upset !== null) for (let i = 0; i < machine.loaded; i++) upset.keep(machine.load[i]!);
       for (let i = 0; i < machine.loaded; i++) {
         const row = machine.load[i]!;
-        const value = parts.get(row, feature.truth) + common + feature.cavity(i);
+        const value = parts.get(row, feature.truth) * scale + common + feature.cavity(i);
         parts.set(row, feature.truth, value);
         if (follows !== null && feature.made !== null) feature.made.add(value);
       }

@@ -31,18 +31,28 @@ export interface Grading {
 
 /** What a disturbance does to marks while it lasts; what it leaves alone is null. */
 export interface Impairment {
+  /** How much of it is there, from 0 to 1. */
+  readonly level: () => number;
   readonly chance: number | null;
   readonly grades: ByGrade | null;
 }
 
-/** The grade at which the running sum of the shares passes a number from 0 to 1. */
-function gradeAt(luck: number, shares: ByGrade): number {
+/** So far on the way from one number to another. */
+const between = (from: number, to: number, level: number): number =>
+  level === 1 ? to : from + level * (to - from);
+
+/**
+ * The grade at which the running sum of the shares passes a number from 0 to 1. The shares lie so far on the way
+ * from the usual ones to those of an impairment.
+ */
+function gradeAt(luck: number, shares: ByGrade, usual = shares, level = 1): number {
   let left = luck;
   let last = 0;
   for (let i = 0; i < shares.length; i++) {
-    if (shares[i]! === 0) continue;
+    const share = between(usual[i]!, shares[i]!, level);
+    if (share === 0) continue;
     last = i;
-    left -= shares[i]!;
+    left -= share;
     if (left < 0) return i;
   }
   // The sum of the shares may lie a hair below one.
@@ -80,7 +90,8 @@ export class Mark extends Work {
   finish(machine: Machine): void {
     const row = machine.load[0]!;
     let chance = this.usual;
-    for (const it of this.impaired) if (it.chance !== null) chance = Math.min(chance, it.chance);
+    for (const it of this.impaired)
+      if (it.chance !== null) chance = Math.min(chance, between(this.usual, it.chance, it.level()));
     const { luck, again, marked, history } = this.columns;
     if (this.parts.get(row, marked) !== 0) {
       for (const column of history) this.parts.set(row, column, Number.NaN);
@@ -95,8 +106,8 @@ export class Mark extends Work {
     const drawn = parts.get(row, luck);
     parts.set(row, luck, again());
     let worst = -1;
-    for (const { grades } of this.impaired)
-      if (grades !== null) worst = Math.max(worst, gradeAt(drawn, grades));
+    for (const { grades, level } of this.impaired)
+      if (grades !== null) worst = Math.max(worst, gradeAt(drawn, grades, shares, level()));
     parts.set(row, grade, worst >= 0 ? worst : gradeAt(drawn, shares));
   }
 }

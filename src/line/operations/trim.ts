@@ -50,7 +50,10 @@ export class Trim extends Work {
     const { parts } = this;
     if (parts.get(row, this.cut) === 1) return;
     parts.set(row, this.cut, 1);
-    for (const { truth, base } of this.on.features) parts.set(row, truth, parts.get(row, truth) + base);
+    for (const { truth, base, upset } of this.on.features) {
+      parts.set(row, truth, parts.get(row, truth) + base);
+      if (upset !== null) upset.cut(row);
+    }
     if (this.on.tools !== null) this.wear(row, this.on.tools[machine.slot]!);
     for (const { truth, made } of this.on.features) if (made !== null) made.add(parts.get(row, truth));
   }

@@ -1,5 +1,8 @@
 /** Whoever an order was placed with. */
 interface PlacedWith {
+  readonly name: string;
+  /** The share of unsound pieces that the inspection finds. */
+  readonly finds: number;
   /** What a piece costs that comes. */
   readonly price: number;
   /** Whether it delivers nothing just now. */
@@ -20,8 +23,8 @@ export class Order {
   /** Pieces ordered; those that come; of these, those that are not sound; of these, those that the inspection finds. */
   readonly pieces: number;
   readonly brought: number;
-  readonly unsound: number;
-  readonly found: number;
+  unsound: number;
+  found: number;
   /** Time that the inspection takes, s. */
   readonly inspection: number;
   /** When it could come if none were before it, and when it is due, s. */

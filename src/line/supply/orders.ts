@@ -22,6 +22,8 @@ export class Orders implements Actor {
   readonly out = new Map<number, Order>();
   /** Told the number of each order as it is placed. */
   readonly listeners: ((order: number) => void)[] = [];
+  /** What disturbs orders as they come, before they are inspected; null where nothing does. */
+  spoilers: ((order: Order) => void)[] | null = null;
   private readonly calendar: Calendar;
   private readonly me: number;
   private readonly tally: StockTally;
@@ -138,6 +140,7 @@ export class Orders implements Actor {
   }
 
   private receive(order: Order): void {
+    if (this.spoilers !== null) for (const spoil of this.spoilers) spoil(order);
     if (order.inspection === 0) return this.close(order);
     this.calendar.schedule(this.calendar.now + order.inspection, this.me, INSPECTED, order.number);
   }

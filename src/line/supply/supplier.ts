@@ -10,6 +10,7 @@ export class Supplier {
   readonly name: string;
   readonly price: number;
   readonly perOrder: number;
+  readonly finds: number;
   /** Orders that fell due during an outage. */
   private held: Order[] = [];
   private outages = 0;
@@ -36,8 +37,8 @@ export class Supplier {
     this.short = delivers?.short ? { ...delivers.short, luck: of('short') } : null;
     const bad = 1 - (delivers?.sound ?? 1);
     this.unsound = bad > 0 ? new Rare(bad, of('unsound')) : null;
-    const finds = incoming ? (incoming.finds ?? 1) : 0;
-    this.found = bad > 0 && finds > 0 ? new Rare(finds, of('found')) : null;
+    this.finds = incoming ? (incoming.finds ?? 1) : 0;
+    this.found = bad > 0 && this.finds > 0 ? new Rare(this.finds, of('found')) : null;
   }
 
   /** Draws what the next order meets: for every order, also one that goes to another, so that order number k has its own luck. */

@@ -16,6 +16,7 @@ export interface Names {
   readonly stations: readonly string[];
   readonly crew: readonly string[];
   readonly calendars: readonly string[];
+  readonly disturbances: readonly string[];
   /** Of the part, and of the forming stations. */
   readonly features: readonly string[];
   readonly settings: readonly string[];

@@ -1,6 +1,7 @@
 import type { Finding } from '../problem.ts';
 import { checkCalendarUse } from './check-calendars.ts';
 import { checkCarrier, checkCirculation } from './check-carriers.ts';
+import { checkCase } from './check-case.ts';
 import { checkCrew, checkCrewUse } from './check-crew.ts';
 import { checkDisturbance } from './check-disturbance.ts';
 import { checkFeatures } from './check-features.ts';
@@ -26,6 +27,7 @@ export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding
   checkFeatures(check);
   checkStandIns(check);
   for (const it of raw.disturbances ?? []) checkDisturbance(check, it);
+  for (const it of raw.cases ?? []) checkCase(check, it);
   for (const policy of raw.policies) checkPolicy(check, policy);
   // With a wrong name on the way, neither the flow nor the use of things is what it was meant to be.
   if (whole && check.found.length === 0) {

@@ -6,6 +6,7 @@ import { Follows } from '../../follows.ts';
 import { FormingFlaws, type Outside, type Wall, type Window } from '../../forming-flaws.ts';
 import { FromSheet } from '../../from-sheet.ts';
 import { Form, type Sheet, THICKNESS } from '../../operations/form.ts';
+import { THICKNESS as SHEET_THICKNESS } from '../../stock.ts';
 import { correlateLots } from '../correlate.ts';
 import type { Plan } from '../plan.ts';
 import { counted, sourceParts } from './source.ts';
@@ -83,7 +84,7 @@ function sheetOf(name: string, spec: Spec, { line, scenario }: Plan): Sheet {
       ? {
           nominal: thickness.nominal,
           more: thickness.nominal - find(spec.takes).thickness!.nominal,
-          variation: stock.variation('sheet thickness', thickness.lotSd, thickness.ownSd),
+          variation: stock.variation(SHEET_THICKNESS, thickness.lotSd, thickness.ownSd),
         }
       : null,
     moves: standard || moves.every((move) => move === 0) ? null : moves,

@@ -18,6 +18,7 @@ function burrOf(spec: SpecOf<'trim'> & { readonly name: string }, { line }: Plan
 export function trim(spec: SpecOf<'trim'>, plan: Plan): Trim {
   const { parts, streams, tally } = plan.line;
   const features = [...plan.line.features.values()].filter((feature) => feature.spec.madeAt === spec.name);
+  for (const feature of features) feature.isCut = true;
   const worn = features.flatMap((feature) => {
     const { name, wear } = feature.spec;
     if (!wear) return [];
