@@ -67,7 +67,8 @@ export class Episode implements Actor, Curable {
   }
 
   #begin(): void {
-    const { calendar, curable } = this.#line;
+    const { calendar, curable, episodes } = this.#line;
+    episodes?.begin(this.name, calendar.now);
     if (this.#left === 0) this.#left = this.#timing.burst?.times ?? 1;
     this.#course.begin(calendar.now);
     this.#effect.begin();
@@ -85,7 +86,8 @@ export class Episode implements Actor, Curable {
   }
 
   #end(): void {
-    const { calendar, curable } = this.#line;
+    const { calendar, curable, episodes } = this.#line;
+    episodes?.end(this.name, calendar.now);
     this.#stamp++;
     if (this.#effect.curedAt !== undefined) curable.get(this.#effect.curedAt)!.delete(this);
     this.#effect.end();

@@ -5,7 +5,7 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { FailedRunError } from './failed-run.ts';
 import type { Answer, Task } from './worker.ts';
 
-/** The runs were interrupted; those that had finished are kept. */
+/** The runs were interrupted; those that had finished are kept, twins left out. */
 export class InterruptedError extends Error {
   readonly finished: readonly Outcome[];
   readonly planned: number;
@@ -29,6 +29,14 @@ export function plan(policies: readonly string[], seeds: number): Task[] {
   return Array.from({ length: seeds }, (_, i) => policies.map((policy) => ({ policy, seed: i + 1 }))).flat();
 }
 
+/** The same, each followed by its undisturbed twin, with the courses of both. */
+export function planTwins(policies: readonly string[], seeds: number): Task[] {
+  return plan(policies, seeds).flatMap((task) => [
+    { ...task, course: true },
+    { ...task, course: true, variant: { disturbed: false } },
+  ]);
+}
+
 /**
  * Does the runs on worker threads and returns their outcomes in the order of `tasks`, whatever order they
  * finished in.
@@ -48,7 +56,11 @@ export async function runMany(
     maxThreads: threads,
   });
   const outcomes: (Outcome | undefined)[] = tasks.map(() => undefined);
-  const kept = () => outcomes.filter((outcome) => outcome !== undefined);
+  const done = (counts: (task: Task) => boolean) =>
+    outcomes.filter((outcome, i) => outcome !== undefined && counts(tasks[i]!)) as Outcome[];
+  // Of what is cut short only runs of the scenario as it is written are of use.
+  const asWritten = ({ variant }: Task) => variant === undefined;
+  const kept = () => done(asWritten);
   const running: Promise<void>[] = [];
   let finished = 0;
   const one = async (task: Task, i: number) => {
@@ -56,21 +68,22 @@ export async function runMany(
     if ('failure' in answer) {
       // Of several failures the first in the plan is told, whatever order the workers come to them in.
       await Promise.allSettled(running.slice(0, i));
-      throw new FailedRunError(`the run of policy "${task.policy}"`, task.seed, answer.failure, kept());
+      const which = task.variant === undefined ? 'the run' : 'the undisturbed run';
+      throw new FailedRunError(`${which} of policy "${task.policy}"`, task.seed, answer.failure, kept());
     }
     if ('fault' in answer) throw new Error(answer.fault);
     outcomes[i] = answer.outcome;
     onFinished?.(++finished, tasks.length);
   };
   const aborted = new Promise<never>((_, reject) => {
-    const stop = () => reject(new InterruptedError(kept(), tasks.length));
+    const stop = () => reject(new InterruptedError(kept(), tasks.filter(asWritten).length));
     if (signal?.aborted) stop();
     signal?.addEventListener('abort', stop, { once: true });
   });
   try {
     for (const [i, task] of tasks.entries()) running.push(one(task, i));
     await Promise.race([Promise.all(running), aborted]);
-    return kept();
+    return done(() => true);
   } finally {
     aborted.catch(() => {});
     await pool.destroy().catch(() => {});

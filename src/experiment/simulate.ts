@@ -2,6 +2,8 @@ import { disturb } from '../disturbance/disturb.ts';
 import { buildLine } from '../line/build/build-line.ts';
 import { Controls } from '../line/controls.ts';
 import { COUNTS, type Count } from '../line/counts.ts';
+import { countInBins } from '../line/course.ts';
+import { Episodes } from '../line/episodes.ts';
 import type { Line } from '../line/line.ts';
 import { MEASURES, type MeasureKey } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
@@ -15,6 +17,7 @@ import { follow } from '../policy/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { capabilityOf } from '../statistics/capability.ts';
 import { ReadingSums } from '../statistics/reading-sums.ts';
+import { rollingOf } from './rolling.ts';
 
 /** The counts at one moment, to be taken from those at the end. */
 interface Snapshot {
@@ -54,11 +57,17 @@ function fromNothing(line: Line): Snapshot {
 const subtract = (all: ReadonlyMap<string, number>, before: ReadonlyMap<string, number>) =>
   Object.fromEntries([...all].map(([name, count]) => [name, count - (before.get(name) ?? 0)]));
 
-/** A line under a policy and with its disturbances, just started. */
-export function prepare(scenario: Scenario, policy: string, seed: number): Line {
+/** A line under a policy and with its disturbances, just started; `episodes` notes when these come and go. */
+export function prepare(
+  scenario: Scenario,
+  policy: string,
+  seed: number,
+  episodes: Episodes | null = null,
+): Line {
   const chosen = scenario.policies.find(({ name }) => name === policy);
   if (!chosen) throw new RangeError(`the scenario has no policy "${policy}"`);
   const line = buildLine(keeping(scenario, chosen.responses), seed);
+  line.episodes = episodes;
   follow(chosen.responses, new Controls(line));
   disturb(line, scenario.disturbances);
   line.start();
@@ -70,16 +79,21 @@ export function prepare(scenario: Scenario, policy: string, seed: number): Line 
  * end counts, one at exactly the end of the warm-up does not. Without a warm-up everything counts, the loads at
  * the start included. Parts still in the line at the end count as
  * started and in progress, not as good or scrap.
+ * @param withCourse whether the outcome is to tell how the output went, too
  * @throws StandstillError, EndlessLoopError, SelfCheckError
  */
-export function simulate(scenario: Scenario, policy: string, seed: number): Outcome {
+export function simulate(scenario: Scenario, policy: string, seed: number, withCourse = false): Outcome {
   const { warmUp, length } = scenario.run;
-  const line = prepare(scenario, policy, seed);
+  const episodes = withCourse ? new Episodes() : null;
+  const line = prepare(scenario, policy, seed, episodes);
   if (warmUp > 0) line.calendar.run(warmUp);
   const from = warmUp > 0 ? snapshot(line) : fromNothing(line);
+  const { bin, bins } = rollingOf(scenario.run);
+  const good = episodes && countInBins(line.good, warmUp, bin, bins);
   line.calendar.run(warmUp + length);
   selfCheck(line);
-  return outcome(scenario, policy, seed, line, from, snapshot(line));
+  const made = outcome(scenario, policy, seed, line, from, snapshot(line));
+  return episodes && good ? { ...made, course: { good, episodes: episodes.all } } : made;
 }
 
 function outcome(

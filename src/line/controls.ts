@@ -124,6 +124,7 @@ export class Controls implements Actor {
 
   /** Lets the station take nothing new until `release`. */
   hold(station: string): void {
+    this.#acts();
     this.#line.stations.get(station)!.hold();
   }
 
@@ -151,7 +152,7 @@ export class Controls implements Actor {
 
   /** Lets an assembling station put parts aside without one of their mates while what comes back is told so. */
   buildAhead(how: AheadSpec): Switch {
-    return setAhead(this.#line, how);
+    return this.#noted(setAhead(this.#line, how));
   }
 
   /** Tells whether what is on hand of a stock is beyond its bounds: at once, and at each change from then on. */
@@ -193,6 +194,7 @@ export class Controls implements Actor {
 
   /** Asks for the order of this number, or else the oldest on its way, to come sooner, and says whether it will. */
   expedite(stock: string, order?: number): boolean {
+    this.#acts();
     return this.#line.stocks.get(stock)!.expedite(order);
   }
 
@@ -216,6 +218,7 @@ export class Controls implements Actor {
 
   /** Asks for what is to be added to a setting's target; the setting goes there as far, as finely and as soon as it can. */
   adjust(setting: string, to: number): void {
+    this.#acts();
     this.#line.settings.get(setting)!.setting.adjust(to, this.now);
   }
 
@@ -245,7 +248,11 @@ export class Controls implements Actor {
 
   /** What comes back lets a trimming station renew its tools, by the set-up or maintenance of that name. */
   toolChange(station: string, by?: string): () => void {
-    return setTool(this.#line, station, by);
+    const change = setTool(this.#line, station, by);
+    return () => {
+      this.#acts();
+      change();
+    };
   }
 
   /** Lets a crew serve the calls of these stations first while what comes back is told so. */
@@ -281,6 +288,19 @@ export class Controls implements Actor {
     const known = this.#claims.get(thing) as Claims<T> | undefined;
     const claims = known ?? new Claims(otherwise, set);
     if (known === undefined) this.#claims.set(thing, claims as Claims<unknown>);
-    return claims.enter(value);
+    return this.#noted(claims.enter(value));
+  }
+
+  /** A switch that is noted as an action whenever it comes on. */
+  #noted(tell: Switch): Switch {
+    return (holds) => {
+      if (holds) this.#acts();
+      tell(holds);
+    };
+  }
+
+  /** Notes that a response acts, for who asks how soon a disturbance is answered. */
+  #acts(): void {
+    this.#line.episodes?.act(this.now);
   }
 }

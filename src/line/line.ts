@@ -6,6 +6,7 @@ import type { Carriers } from './carriers.ts';
 import type { Crew } from './crew.ts';
 import type { Demand } from './demand.ts';
 import type { Detour } from './detour.ts';
+import type { Episodes } from './episodes.ts';
 import { Exit } from './exit.ts';
 import type { Feature } from './features.ts';
 import type { Flaw } from './flaw.ts';
@@ -82,6 +83,8 @@ export class Line {
   flaw: Flaw | null = null;
   /** What is wrong at each station that a fix would end. */
   readonly curable = new Map<string, Set<Curable>>();
+  /** Notes disturbances and what answers them; null where nobody asks. */
+  episodes: Episodes | null = null;
   readonly good = new Exit(this.calendar, this.parts, this.tally, 'good');
   readonly scrap = new Exit(this.calendar, this.parts, this.tally, 'scrapped');
   /** Whether an arrival that finds no room is turned away anywhere. */

@@ -1,6 +1,7 @@
 import type { Capability } from '../statistics/capability.ts';
 import type { Moments } from '../statistics/reading-sums.ts';
 import type { Count } from './counts.ts';
+import type { Course } from './course.ts';
 import type { MeasureKey } from './measures.ts';
 import type { State } from './state.ts';
 import type { StockMeasures } from './supply/stock-measures.ts';
@@ -32,4 +33,6 @@ export interface Outcome {
   readonly did?: Readonly<Record<string, number>>;
   /** Events that happened, warm-up included. */
   readonly events: number;
+  /** Only when asked for. */
+  readonly course?: Course;
 }

@@ -23,7 +23,13 @@ export interface CaseSpec {
 export interface Scenario {
   readonly title: string;
   readonly about: string;
-  readonly run: { readonly warmUp: number; readonly length: number; readonly seeds: number };
+  readonly run: {
+    readonly warmUp: number;
+    readonly length: number;
+    readonly seeds: number;
+    /** Time that a rolling rate goes back over, s. */
+    readonly rolling?: number | undefined;
+  };
   readonly stocks: readonly StockSpec[];
   readonly parts: readonly PartSpec[];
   readonly stations: readonly StationSpec[];

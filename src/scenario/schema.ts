@@ -18,6 +18,12 @@ const run = entry({
   'warm-up': duration.describe('time that passes before anything is counted'),
   length: positiveDuration.describe('time over which the measures are taken'),
   seeds: count(1, MOST_SEEDS).describe('how many runs each policy gets'),
+  rolling: positiveDuration
+    .optional()
+    .describe('time that the rolling rate goes back over; left out, a thirtieth of the length'),
+}).refine(({ rolling, length }) => rolling === undefined || (rolling <= length && rolling * 1000 >= length), {
+  error: 'expected a time from a thousandth of the length up to all of it',
+  path: ['rolling'],
 });
 
 /** The whole scenario file. */

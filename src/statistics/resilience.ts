@@ -66,9 +66,10 @@ export interface Tolerance {
 }
 
 /**
- * The longest time that the course fell short of its twin, in bins: from the first amount missed in the first window that is short by more
- * than the tolerance to the beginning of the first window that no longer is. So a course has recovered once what it gives over a whole
- * window is within the tolerance. 0 where no window is short; null where the last one still is, so that the recovery was not seen.
+ * The longest time that the rolling level fell short of its twin's, in bins: from the first amount missed in the first
+ * window that is short by more than the tolerance to the end of the last one that is. A rolling level goes back over its
+ * window, so it is back up to a window later than the level itself. 0 where no window is short; null where the last one
+ * still is, so that the recovery was not seen.
  */
 export function recoveryOf(
   own: Amounts,
@@ -81,12 +82,13 @@ export function recoveryOf(
   let longest = 0;
   /** First bin after the last window that missed nothing. */
   let missedFrom = 0;
+  /** First bin of the time under way in which it falls short. */
   let begun: number | null = null;
   for (let i = 0; i < before.length; i++) {
     const missed = before[i]! - after[i]!;
     if (missed > Math.max(share * before[i]!, least)) begun ??= Math.max(i, missedFrom);
     else if (begun !== null) {
-      longest = Math.max(longest, i - begun);
+      longest = Math.max(longest, i - 1 + window - begun);
       begun = null;
     }
     if (missed <= 0) missedFrom = i + window;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plan } from '../../src/experiment/run-many.ts';
+import { plan, planTwins } from '../../src/experiment/run-many.ts';
 import { simulate } from '../../src/experiment/simulate.ts';
 import { parseScenario } from '../../src/scenario/parse.ts';
 import { SOUND } from '../scenario/sample.ts';
@@ -19,6 +19,22 @@ describe('plan', () => {
   it('gives every policy the seeds from 1 on', () => {
     expect(plan(['a'], 4).map(({ seed }) => seed)).toEqual([1, 2, 3, 4]);
     expect(plan([], 4)).toEqual([]);
+  });
+});
+
+describe('planTwins', () => {
+  it('lets each run be followed by its twin', () => {
+    const told = planTwins(['a', 'b'], 2).map(
+      ({ policy, seed, variant, course }) => `${policy}${seed}${variant ? ' undisturbed' : ''}, ${course}`,
+    );
+    expect(told.slice(0, 5)).toEqual([
+      'a1, true',
+      'a1 undisturbed, true',
+      'b1, true',
+      'b1 undisturbed, true',
+      'a2, true',
+    ]);
+    expect(told).toHaveLength(8);
   });
 });
 

@@ -79,12 +79,12 @@ describe('with a rolling window', () => {
     expect(depthOf([1], [2], 2)).toBeNull();
   });
 
-  it('it recovers at the beginning of the first whole window within the tolerance', () => {
-    // Bins 3 to 5 miss their 2. Windows of 2 from bins 2 to 5 are short, the first without loss begins at bin 6.
-    expect(recoveryOf(stopped, twin, 2, EXACT)).toBe(3);
-    // Half a window is let pass: the one of bins 5 and 6 is within the tolerance.
-    expect(recoveryOf(stopped, twin, 2, { share: 0.5, least: 0 })).toBe(2);
-    expect(recoveryOf(stopped, twin, 2, { share: 0, least: 2 })).toBe(2);
+  it('it has recovered at the end of the last window that is short by more than the tolerance', () => {
+    // Bins 3 to 5 miss their 2. The last window of 2 that misses something is that of bins 5 and 6.
+    expect(recoveryOf(stopped, twin, 2, EXACT)).toBe(4);
+    // Half a window is let pass: the last that is short is that of bins 4 and 5.
+    expect(recoveryOf(stopped, twin, 2, { share: 0.5, least: 0 })).toBe(3);
+    expect(recoveryOf(stopped, twin, 2, { share: 0, least: 2 })).toBe(3);
     expect(recoveryOf(stopped, twin, 2, { share: 1, least: 0 })).toBe(0);
   });
 
