@@ -22,6 +22,8 @@ export interface TwinMeasure {
   /** The least and the largest value it can have, if there are such. */
   readonly least?: number;
   readonly most?: number;
+  /** Shown only where some run has a value of it that is not zero. */
+  readonly seldom?: true;
   readonly meaning: string;
   /** Where the definition is from. */
   readonly source: string;
@@ -46,6 +48,17 @@ function costOf({ stocks }: Outcome): number | null {
 
 /** What disturbances cost, each measure defined here and nowhere else, over the counted time of a run. */
 export const TWIN_MEASURES = [
+  {
+    key: 'undisturbed_throughput_per_h',
+    name: 'undisturbed',
+    shown: { unit: 'good /h', factor: 1 },
+    better: 'higher',
+    least: 0,
+    meaning:
+      'good assemblies per hour of the twin. The other measures do not hold what a policy costs that nothing disturbs',
+    source: 'the throughput of the twin',
+    of: ({ twin }) => twin.measures.throughput_per_h,
+  },
   {
     key: 'output_lost_parts',
     name: 'output lost',
@@ -130,6 +143,7 @@ export const TWIN_MEASURES = [
   {
     key: 'rework_caused_parts',
     name: 'rework caused',
+    seldom: true,
     shown: { unit: 'parts', factor: 1 },
     better: 'lower',
     meaning: 'parts sent to rework at least once in the run less those of the twin',

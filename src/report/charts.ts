@@ -9,14 +9,14 @@ import { percent } from './format.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 
 /** Panels are drawn this wide, px, so that their text stays readable on a phone. */
-const WIDTH = 340;
+export const WIDTH = 340;
 const ROW = 30;
 const NAMED_ROW = 42;
-const INK = 'currentColor';
+export const INK = 'currentColor';
 /** Ground behind text that lies over rules; white where the picture stands by itself. */
-const PAPER = 'var(--paper, #fff)';
+export const PAPER = 'var(--paper, #fff)';
 
-type Options = NonNullable<Parameters<typeof Plot.plot>[0]>;
+export type Options = NonNullable<Parameters<typeof Plot.plot>[0]>;
 
 /** Labels are cut to what their margin holds. */
 function labels(names: readonly string[]): { texts: string[]; margin: number } {
@@ -25,7 +25,8 @@ function labels(names: readonly string[]): { texts: string[]; margin: number } {
   return { texts, margin: Math.max(50, Math.round(longest * 7.6) + 14) };
 }
 
-function drawn(options: Options, kind: string, label: string): string {
+/** The picture as text, named for who cannot see it. */
+export function drawn(options: Options, kind: string, label: string): string {
   const { document } = parseHTML('<!doctype html><html><body></body></html>');
   // A class name of our own: Plot would otherwise make one up.
   const svg = Plot.plot({ ...options, className: `chart-${kind}`, document }) as unknown as {

@@ -3,7 +3,7 @@ import type { Outcome } from '../line/outcome.ts';
 import { STATES } from '../line/state.ts';
 import { COUNT_KEYS } from './count-keys.ts';
 
-type Cell = string | number | null | undefined;
+export type Cell = string | number | null | undefined;
 
 interface Column {
   readonly name: string;
@@ -61,9 +61,16 @@ function field(cell: Cell): string {
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
+/** A heading and its rows by RFC 4180. */
+export function csvText(names: readonly string[], rows: readonly (readonly Cell[])[]): string {
+  return [names, ...rows].map((row) => `${row.map(field).join(',')}\r\n`).join('');
+}
+
 /** One row a run, in keyed units, with every digit; an empty field where the run gives no value. */
 export function runsCsv(outcomes: readonly Outcome[]): string {
   const columns = columnsFor(outcomes);
-  const rows = outcomes.map((outcome) => columns.map(({ of }) => field(of(outcome))));
-  return [columns.map(({ name }) => field(name)), ...rows].map((row) => `${row.join(',')}\r\n`).join('');
+  return csvText(
+    columns.map(({ name }) => name),
+    outcomes.map((outcome) => columns.map(({ of }) => of(outcome))),
+  );
 }

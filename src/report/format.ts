@@ -1,5 +1,10 @@
-import type { MeasureComparison } from '../experiment/comparison.ts';
 import type { Estimate } from '../statistics/estimate.ts';
+
+/** What is to be written: a measure with its estimates and, where there are such, differences. */
+interface Written {
+  readonly measure: { readonly shown: { readonly unit: string; readonly factor: number } };
+  readonly rows: readonly { readonly estimate: Estimate; readonly difference?: Estimate | null }[];
+}
 
 /** How the numbers of one measure are written: one unit and one number of decimals for all of them. */
 export interface Format {
@@ -44,7 +49,7 @@ export function decimalsFor(size: number): number {
   return size / 10 ** power < 2 ? 1 - power : -power;
 }
 
-function decimalsOf({ measure, rows }: MeasureComparison): number {
+function decimalsOf({ measure, rows }: Written): number {
   const factor = measure.shown.factor;
   const estimates = rows.flatMap(({ estimate, difference }) =>
     difference ? [estimate, difference] : [estimate],
@@ -69,7 +74,7 @@ function decimalsOf({ measure, rows }: MeasureComparison): number {
 }
 
 /** The way to write every number of one measure. */
-export function formatOf(compared: MeasureComparison): Format {
+export function formatOf(compared: Written): Format {
   const { unit, factor } = compared.measure.shown;
   const decimals = decimalsOf(compared);
   const value = (base: number) => fixed(base * factor, decimals);

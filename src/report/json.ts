@@ -1,9 +1,12 @@
 import { type Comparison, LEVEL, type Verdict } from '../experiment/comparison.ts';
+import type { Twins } from '../experiment/twins.ts';
 import { MEASURES } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
 import type { State } from '../line/state.ts';
 import { STOCK_MEASURES, type StockMeasures } from '../line/supply/stock-measures.ts';
 import { COUNT_KEYS } from './count-keys.ts';
+import { keyedUnit } from './keyed-unit.ts';
+import { type TwinsDocument, twinsJson } from './twins-json.ts';
 
 /** A comparison as data. Every number is in the unit that its key names, unrounded; null is no value. */
 export interface ComparisonDocument {
@@ -30,6 +33,8 @@ export interface ComparisonDocument {
   /** Mean over the runs that give a value, for each policy and limited stock. */
   readonly stocks: readonly ({ readonly policy: string; readonly stock: string } & StockMeasures)[];
   readonly runs: readonly RunDocument[];
+  /** What the disturbances cost against undisturbed twins; only where these were run. */
+  readonly twins?: TwinsDocument;
 }
 
 interface MeasureDocument {
@@ -73,6 +78,7 @@ interface RunDocument {
 export interface ComparisonSource {
   readonly comparison: Comparison;
   readonly outcomes: readonly Outcome[];
+  readonly twins?: Twins | undefined;
   readonly version: string;
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
 }
@@ -85,14 +91,6 @@ const stockDocuments = (stocks: Outcome['stocks']): StockDocument[] =>
     stock,
     ...(Object.fromEntries(STOCK_MEASURES.map(({ key }) => [key, measures[key]])) as StockMeasures),
   }));
-
-/** The unit that the end of a measure's key names. */
-function keyedUnit(key: string): string {
-  if (key.endsWith('_per_h')) return '1/h';
-  if (key.endsWith('_parts')) return 'parts';
-  if (key.endsWith('_s')) return 's';
-  return '1';
-}
 
 function runDocument(outcome: Outcome): RunDocument {
   return {
@@ -113,6 +111,7 @@ function runDocument(outcome: Outcome): RunDocument {
 export function comparisonJson({
   comparison,
   outcomes,
+  twins,
   version,
   scenario,
 }: ComparisonSource): ComparisonDocument {
@@ -150,5 +149,6 @@ export function comparisonJson({
       stockDocuments(stocks[policy]!).map((document) => ({ policy, ...document })),
     ),
     runs: outcomes.map(runDocument),
+    ...(twins && { twins: twinsJson(twins) }),
   };
 }

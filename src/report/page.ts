@@ -1,11 +1,14 @@
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import type { Twins } from '../experiment/twins.ts';
 import type { State } from '../line/state.ts';
 import { basisOf, type Cells, cellsOf, notesOf, percentLevel } from './cells.ts';
 import { intervalCharts, stateCharts } from './charts.ts';
 import { escapeHtml } from './escape.ts';
 import { percent } from './format.ts';
+import { heading, scrolling, section } from './html.ts';
 import { PAGE_STYLE } from './page-style.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
+import { twinsSection } from './twins-page.ts';
 import { verdictSentences } from './verdict.ts';
 
 /** What the runs were made from, enough to make them again. */
@@ -20,6 +23,7 @@ interface Provenance {
 
 export interface PageSource {
   readonly comparison: Comparison;
+  readonly twins?: Twins | undefined;
   readonly title: string;
   /** What the scenario is, in words; blank lines part its paragraphs. */
   readonly about: string;
@@ -37,33 +41,6 @@ function paragraphs(text: string): string {
     .filter((part) => part.trim() !== '')
     .map((part) => `<p>${escapeHtml(part.trim())}</p>`)
     .join('\n');
-}
-
-/** A part of the report; its name stands in the margin and names the landmark. */
-function section(id: string, name: string, body: string): string {
-  return `<section id="${id}" aria-labelledby="${id}-name">
-<h2 id="${id}-name">${escapeHtml(name)}</h2>
-<div>
-${body}
-</div>
-</section>`;
-}
-
-/** A table in a box of its own that scrolls sideways, by keyboard too. */
-function scrolling(id: string, caption: string, head: string, rows: readonly string[]): string {
-  return `<div class="scroll" role="region" tabindex="0" aria-labelledby="${id}">
-<table>
-<caption><div id="${id}">${caption}</div></caption>
-<thead><tr>${head}</tr></thead>
-<tbody>
-${rows.join('\n')}
-</tbody>
-</table>
-</div>`;
-}
-
-function heading(text: string, kind = ''): string {
-  return `<th scope="col"${kind && ` class="${kind}"`}>${escapeHtml(text)}</th>`;
 }
 
 /** With hyphens at which no line breaks. */
@@ -236,7 +213,7 @@ function withNameStrong(sentence: string, policies: readonly string[]): string {
 
 /** One file with everything in it: no scripts, nothing fetched. The same comparison gives the same bytes. */
 export function comparisonPage(source: PageSource): string {
-  const { comparison, title, about, scenarioText, provenance, warnings = [] } = source;
+  const { comparison, twins, title, about, scenarioText, provenance, warnings = [] } = source;
   const sentences = verdictSentences(comparison).map(
     (text) => `<li>${withNameStrong(text, comparison.policies)}</li>`,
   );
@@ -264,7 +241,7 @@ ${warnings.map((text) => `<p class="warning"><strong>Warning:</strong> ${escapeH
 <main>
 ${section('verdict', 'Verdict', verdict)}
 ${section('about', 'The scenario', `<div class="prose">${paragraphs(about)}</div>`)}
-${section('intervals', 'Intervals', intervalFigures(comparison))}
+${twins ? `${twinsSection(twins, comparison.policies)}\n` : ''}${section('intervals', 'Intervals', intervalFigures(comparison))}
 ${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison)).join('\n'))}
 ${section('states', 'What the stations did', stateFigures(comparison))}
 ${crewSection(comparison)}

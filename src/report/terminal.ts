@@ -1,6 +1,7 @@
 import { Chalk, type ChalkInstance } from 'chalk';
 import type { CapabilityEstimate } from '../experiment/capabilities.ts';
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import type { Twins } from '../experiment/twins.ts';
 import { STATES, type State } from '../line/state.ts';
 import { capabilityRows } from './capability-text.ts';
 import { basisOf, cellsOf, headingOf, notesOf, percentLevel } from './cells.ts';
@@ -8,6 +9,7 @@ import { cut, padLeft, padRight, printable, widthOf, wrap } from './columns.ts';
 import { percent } from './format.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 import { stockRows } from './stock-rows.ts';
+import { TWINS_HEADING, twinColumns, twinNotes } from './twin-cells.ts';
 import { verdictSentences } from './verdict.ts';
 
 export interface TerminalOptions {
@@ -201,12 +203,33 @@ function stockLines({ stocks }: Comparison, policy: string, ink: ChalkInstance, 
   return shareLines({ title: 'how the limited stocks fared, mean of a run', columns }, ink, width);
 }
 
+/** What the disturbances cost, where twins were run. */
+function twinLines(twins: Twins | undefined, policies: readonly string[], ink: ChalkInstance, width: number) {
+  if (twins === undefined) return [];
+  const columns: Column[] = [
+    { heading: 'policy', side: 'left', cells: policies.map(printable) },
+    ...twinColumns(twins, policies).map(({ name, unit, cells }): Column => {
+      const told = cells.map(({ mean, interval }) => (interval === '' ? mean : `${mean} (${interval})`));
+      return { heading: `${name},\n${unit}`, side: 'right', cells: told };
+    }),
+  ];
+  const notes = twinNotes(twins, policies).flatMap((note) => [...wrap(printable(note), width), '']);
+  return [
+    ...shareLines({ title: TWINS_HEADING, columns }, ink, width),
+    ...notes.map((line) => ink.dim(line)),
+  ];
+}
+
 function titleLines(title: string, ink: ChalkInstance, width: number): string[] {
   return [...wrap(printable(title), width).map((line) => ink.bold(line)), ''];
 }
 
-/** The verdict, then a table a measure, then what the intervals hold for. */
-export function comparisonText(comparison: Comparison, { title, colour, width }: TerminalOptions): string {
+/** The verdict, what the disturbances cost, then a table a measure, then what the intervals hold for. */
+export function comparisonText(
+  comparison: Comparison,
+  { title, colour, width }: TerminalOptions,
+  twins?: Twins,
+): string {
   const ink = new Chalk({ level: colour ? 1 : 0 });
   const verdict = verdictSentences(comparison).flatMap((text) => [...wrap(printable(text), width, '  '), '']);
   const to = wrap(
@@ -216,6 +239,7 @@ export function comparisonText(comparison: Comparison, { title, colour, width }:
   return [
     ...titleLines(title, ink, width),
     ...verdict,
+    ...twinLines(twins, comparison.policies, ink, width),
     ...(comparison.policies.length > 1 ? [...to, ''] : []),
     ...comparison.measures.flatMap((compared) => measureLines(compared, comparison, ink, width)),
     ...wrap(basisOf(comparison, LEVEL), width),

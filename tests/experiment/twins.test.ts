@@ -31,6 +31,7 @@ function twinsOf(scenario: Scenario, seeds = 1): Twins {
 }
 
 const NOTHING = {
+  undisturbed_throughput_per_h: 360,
   output_lost_parts: 0,
   depth_per_h: 0,
   time_to_notice_s: null,

@@ -13,7 +13,7 @@ function estimate(value: number, half: number | null): Estimate {
 function formatFor(index: number, mean: Estimate, difference: Estimate | null) {
   return formatOf({
     measure: MEASURES[index]!,
-    rows: [{ policy: 'a', estimate: mean, difference, verdict: null }],
+    rows: [{ estimate: mean, difference }],
   });
 }
 

@@ -1,0 +1,28 @@
+import { escapeHtml } from './escape.ts';
+
+/** A part of the report; its name stands in the margin and names the landmark. */
+export function section(id: string, name: string, body: string): string {
+  return `<section id="${id}" aria-labelledby="${id}-name">
+<h2 id="${id}-name">${escapeHtml(name)}</h2>
+<div>
+${body}
+</div>
+</section>`;
+}
+
+/** A table in a box of its own that scrolls sideways, by keyboard too. */
+export function scrolling(id: string, caption: string, head: string, rows: readonly string[]): string {
+  return `<div class="scroll" role="region" tabindex="0" aria-labelledby="${id}">
+<table>
+<caption><div id="${id}">${caption}</div></caption>
+<thead><tr>${head}</tr></thead>
+<tbody>
+${rows.join('\n')}
+</tbody>
+</table>
+</div>`;
+}
+
+export function heading(text: string, kind = ''): string {
+  return `<th scope="col"${kind && ` class="${kind}"`}>${escapeHtml(text)}</th>`;
+}
