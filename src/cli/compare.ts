@@ -1,48 +1,56 @@
 import { compare } from '../experiment/comparison.ts';
 import { readScenario } from '../experiment/scenario-file.ts';
+import { compareTwins } from '../experiment/twins.ts';
 import { runsCsv } from '../report/csv.ts';
 import { comparisonJson } from '../report/json.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import { comparisonPage } from '../report/page.ts';
 import { comparisonText } from '../report/terminal.ts';
+import { twinsCsv } from '../report/twins-csv.ts';
+import { listed } from '../report/words.ts';
 import { EXIT } from './exit-codes.ts';
 import { coloured, columns } from './look.ts';
-import { defaultFolder, doRuns, UNFINISHED } from './runs.ts';
+import { defaultFolder, doRuns, doTwins, UNFINISHED } from './runs.ts';
 import { version } from './version.ts';
+
+const TWINS = 'twins.csv';
 
 interface Given {
   readonly file: string;
   readonly seeds?: number;
   readonly workers?: number;
   readonly json: boolean;
+  readonly noTwins?: boolean;
   readonly out?: string;
 }
 
 /** The command without what leaves the results alone, so that the report is the same on any machine. */
-function provenanceCommand({ file, seeds }: Given): string {
-  return ['mendline', 'compare', file, ...(seeds === undefined ? [] : ['--seeds', String(seeds)])].join(' ');
+function provenanceCommand({ file, seeds, noTwins }: Given): string {
+  return [
+    ...['mendline', 'compare', file],
+    ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
+    ...(noTwins ? ['--no-twins'] : []),
+  ].join(' ');
 }
 
-/** Compares all policies. Writes a report unless JSON alone is asked for; JSON with --out does both. */
+/** Compares all policies, where anything disturbs the line with their twins, too. Writes a report unless JSON alone is asked for; JSON with --out does both. */
 export async function compareCommand(given: Given): Promise<number> {
   const read = readScenario(given.file);
   const { scenario, sha256, text } = read;
   const wanted = given.out ?? (given.json ? undefined : defaultFolder(given.file, given.seeds));
   const folder = wanted === undefined ? undefined : new OutputFolder(wanted);
   const seeds = given.seeds ?? scenario.run.seeds;
-  const outcomes = await doRuns(read, {
-    policies: scenario.policies,
-    seeds,
-    workers: given.workers,
-    out: wanted,
-  });
-  const comparison = compare(
-    scenario.policies.map((policy) => policy.name),
-    outcomes,
-  );
+  const options = { policies: scenario.policies, seeds, workers: given.workers, out: wanted };
+  const policies = scenario.policies.map((policy) => policy.name);
+  const twinned = scenario.disturbances.length > 0 && !given.noTwins;
+  const pairs = twinned ? await doTwins(read, options) : [];
+  const outcomes = twinned ? pairs.map(({ run }) => run) : await doRuns(read, options);
+  const comparison = compare(policies, outcomes);
+  const twins = twinned ? compareTwins(policies, pairs, scenario.run) : undefined;
   const document = comparisonJson({
     comparison,
     outcomes,
+    twins,
     version: version(),
     scenario: { file: given.file, title: scenario.title, sha256 },
   });
@@ -50,11 +58,12 @@ export async function compareCommand(given: Given): Promise<number> {
   if (given.json) process.stdout.write(asJson);
   else
     process.stdout.write(
-      comparisonText(comparison, { title: scenario.title, colour: coloured(), width: columns() }),
+      comparisonText(comparison, { title: scenario.title, colour: coloured(), width: columns() }, twins),
     );
   if (!folder) return EXIT.done;
   const page = comparisonPage({
     comparison,
+    twins,
     title: scenario.title,
     about: scenario.about,
     scenarioText: text,
@@ -69,7 +78,10 @@ export async function compareCommand(given: Given): Promise<number> {
   const path = folder.write('comparison.html', page);
   folder.write('comparison.json', asJson);
   folder.write('runs.csv', runsCsv(outcomes));
+  if (twins) folder.write(TWINS, twinsCsv(twins));
+  else folder.remove(TWINS);
   folder.remove(UNFINISHED);
-  if (!given.json) process.stdout.write(`\nReport: ${path}\nBeside it: comparison.json and runs.csv\n`);
+  const beside = listed(['comparison.json', 'runs.csv', ...(twins ? [TWINS] : [])]);
+  if (!given.json) process.stdout.write(`\nReport: ${path}\nBeside it: ${beside}\n`);
   return EXIT.done;
 }

@@ -24,6 +24,11 @@ const out = {
   requiresArg: true,
   describe: 'folder for the report; else reports/ and the name of FILE',
 } as const;
+const noTwins = {
+  type: 'boolean',
+  default: false,
+  describe: 'leave out the same runs without disturbances',
+} as const;
 const policy = {
   type: 'string',
   requiresArg: true,
@@ -31,7 +36,7 @@ const policy = {
 } as const;
 
 const OPTIONS = {
-  compare: { seeds, workers, json, out },
+  compare: { seeds, workers, json, out, 'no-twins': noTwins },
   run: { policy, seeds, workers, json },
   check: { json },
   explain: { seeds: { ...seeds, describe: 'runs to simulate; else 10' }, json },
@@ -86,6 +91,8 @@ export async function main(args: readonly string[]): Promise<number> {
   let code: number = EXIT.done;
   const parser = yargs([...args])
     .scriptName('mendline')
+    // No option is turned off by "no-" before its name; one begins so itself.
+    .parserConfiguration({ 'boolean-negation': false })
     .usage(
       '$0 COMMAND FILE\n\nFinds out which way of recovering from disturbances keeps good assemblies coming.',
     )

@@ -1,8 +1,10 @@
 import { basename, extname, join } from 'node:path';
 import { SingleBar } from 'cli-progress';
 import { FailedRunError } from '../experiment/failed-run.ts';
-import { InterruptedError, plan, runMany } from '../experiment/run-many.ts';
+import { InterruptedError, plan, planTwins, runMany } from '../experiment/run-many.ts';
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
+import type { Pair } from '../experiment/twin-measures.ts';
+import type { Task } from '../experiment/worker.ts';
 import type { Outcome } from '../line/outcome.ts';
 import { runsCsv } from '../report/csv.ts';
 import { OutputFolder } from '../report/output-folder.ts';
@@ -28,15 +30,25 @@ export interface RunsOptions {
   readonly out?: string | undefined;
 }
 
+/** Runs every policy under every seed, seed by seed. */
+export async function doRuns(file: ScenarioFile, options: RunsOptions): Promise<Outcome[]> {
+  return doTasks(file, plan(names(options), options.seeds), options);
+}
+
+/** The same, each run with its undisturbed twin. */
+export async function doTwins(file: ScenarioFile, options: RunsOptions): Promise<Pair[]> {
+  const outcomes = await doTasks(file, planTwins(names(options), options.seeds), options);
+  return outcomes.flatMap((run, i) => (i % 2 === 0 ? [{ run, twin: outcomes[i + 1]! }] : []));
+}
+
+const names = ({ policies }: RunsOptions) => policies.map(({ name }) => name);
+
 /** Does the runs with a progress bar on stderr when that is a terminal; Ctrl-C ends them in order. */
-export async function doRuns(
+async function doTasks(
   { scenario, path }: ScenarioFile,
-  { policies, seeds, workers, out }: RunsOptions,
+  tasks: readonly Task[],
+  { workers, out }: RunsOptions,
 ): Promise<Outcome[]> {
-  const tasks = plan(
-    policies.map(({ name }) => name),
-    seeds,
-  );
   const bar = new SingleBar({
     stream: process.stderr,
     format: '{value} of {total} runs  {bar}  {eta_formatted} to go',

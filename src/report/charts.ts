@@ -14,7 +14,7 @@ const ROW = 30;
 const NAMED_ROW = 42;
 export const INK = 'currentColor';
 /** Ground behind text that lies over rules; white where the picture stands by itself. */
-export const PAPER = 'var(--paper, #fff)';
+const PAPER = 'var(--paper, #fff)';
 
 export type Options = NonNullable<Parameters<typeof Plot.plot>[0]>;
 

@@ -60,8 +60,8 @@ export function twinNotes({ rolling, seeds, runs }: Twins, policies: readonly st
         : 'One run of each policy gives no interval.'),
     ...(short.length > 0
       ? [
-          `Of ${counted(seeds, 'run')}, these still fell short at the end and are not in the time to recover, which is ` +
-            `longer than it says: ${listed(short)}.`,
+          `Of ${counted(seeds, 'run')}, these still fell short at the end: ${listed(short)}. Their time to recover is not ` +
+            'known and not in the mean, which is therefore too short.',
         ]
       : []),
     ...(answered.length > 0

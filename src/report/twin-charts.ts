@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import type { Curve, Twins } from '../experiment/twins.ts';
-import { drawn, INK, type Options, PAPER, WIDTH } from './charts.ts';
+import { drawn, INK, type Options, WIDTH } from './charts.ts';
 import { cut } from './columns.ts';
 import { fixed } from './format.ts';
 
@@ -51,7 +51,6 @@ function panel(curve: Curve, [from, to]: readonly [number, number], top: number)
     text: ({ name }: { name: string }) => cut(name, 26),
     fill: INK,
     fontSize: 11,
-    stroke: PAPER,
   };
   const whole = top + names.length * lane;
   const least = points.reduce((low, point) =>

@@ -20,7 +20,11 @@ function table(twins: Twins, policies: readonly string[]): string {
     });
     return `<tr><th scope="row">${escapeHtml(policy)}</th>${cells.join('')}</tr>`;
   });
-  const head = heading('policy') + columns.map(({ name, unit }) => heading(`${name}, ${unit}`)).join('');
+  const head =
+    heading('policy') +
+    columns
+      .map(({ name, unit }) => `<th scope="col">${escapeHtml(name)},<br>${escapeHtml(unit)}</th>`)
+      .join('');
   const caption = `Cost of the disturbances <span>(mean, below it its ${percentLevel(LEVEL)} % interval)</span>`;
   return scrolling('table-twins', caption, head, rows);
 }

@@ -56,6 +56,11 @@ export function ended(child: ChildProcess): Promise<Ended> {
   return new Promise((resolve) => child.on('close', (code) => resolve({ code, out, err })));
 }
 
+/** To be put behind `quick`: the gauge stands still for a while. */
+export const DISTURBED = `disturbances:
+  a stop: { disturbs: station, station: gauging, at: 20 min, for: 10 min }
+`;
+
 /** A short scenario of two policies, quick to run. Rework feeds back into the gauge. */
 export function quick({
   title = 'A quick cell',

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { ended, quick, Scratch, shipped } from './command.ts';
+import { DISTURBED, ended, quick, Scratch, shipped } from './command.ts';
 
 let at: Scratch;
 beforeEach(() => {
@@ -140,6 +140,39 @@ describe('compare', () => {
     expect(rows.map((row) => row.split(',').slice(0, 2).join(' '))).toEqual(
       [1, 2, 3, 4, 5].flatMap((seed) => [`carry on ${seed}`, `scrap at once ${seed}`]),
     );
+  });
+
+  it('runs the undisturbed twins of a disturbed line, unless told not to, which changes no run', async () => {
+    const path = at.file('cell.yaml', quick() + DISTURBED);
+    const { code, out, err } = await at.mendline(['compare', path, '--out', 'a', '--workers', '2']);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toContain('what the disturbances cost, against the same seeds without them');
+    expect(out).toContain('Beside it: comparison.json, runs.csv and twins.csv');
+    for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
+    const made = report('a');
+    const { twins, ...document } = JSON.parse(made['comparison.json']!);
+    expect(twins.measures[0].rows).toMatchObject([
+      { policy: 'carry on', runs: 3 },
+      { policy: 'scrap at once', runs: 3 },
+    ]);
+    const [heading, ...rows] = made['twins.csv']!.trim().split('\r\n');
+    expect(heading).toMatch(/^policy,seed,undisturbed_throughput_per_h,output_lost_parts,depth_per_h,/);
+    expect(rows.map((row) => row.split(',').slice(0, 2).join(' '))).toEqual(
+      [1, 2, 3].flatMap((seed) => [`carry on ${seed}`, `scrap at once ${seed}`]),
+    );
+    expect(made['comparison.html']).toContain('id="twins"');
+
+    const one = await at.mendline(['compare', path, '--out', 'b', '--workers', '1']);
+    expect(one.out.replace(join('b', 'comparison'), join('a', 'comparison'))).toBe(out);
+    expect(report('b')).toEqual(made);
+
+    await at.mendline(['compare', path, '--out', 'a', '--no-twins']);
+    const without = report('a');
+    expect(Object.keys(without).sort()).toEqual(['comparison.html', 'comparison.json', 'runs.csv']);
+    expect(JSON.parse(without['comparison.json']!)).toEqual(document);
+    expect(without['runs.csv']).toBe(made['runs.csv']);
+    expect(without['comparison.html']).not.toContain('id="twins"');
+    expect(without['comparison.html']).toContain('cell.yaml --no-twins');
   });
 
   it('takes hostile names for what they are: text', async () => {

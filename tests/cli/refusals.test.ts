@@ -50,6 +50,8 @@ describe.concurrent('a wrong command line exits 2 and names the remedy', () => {
       (good) => ['compare', good, '--workers', '0'],
       '--workers expects a whole number from 1 to 256',
     ],
+    ['--no-json', (good) => ['compare', good, '--no-json'], '--no-json is no option here'],
+    ['--no-twins of run', (good) => ['run', good, '--no-twins'], '--no-twins is no option here'],
     ['two --out', (good) => ['compare', good, '--out', 'a', '--out', 'b'], '--out is given more than once'],
     ['an empty --out', (good) => ['compare', good, '--out', ''], '--out expects the name of a folder'],
     ['a misspelt policy', (good) => ['run', good, '--policy', 'cary on'], 'did you mean "carry on"?'],
