@@ -2,7 +2,7 @@ import { disturb } from '../disturbance/disturb.ts';
 import { buildLine } from '../line/build/build-line.ts';
 import { Controls } from '../line/controls.ts';
 import { COUNTS, type Count } from '../line/counts.ts';
-import { countInBins } from '../line/course.ts';
+import { runInBins } from '../line/course.ts';
 import { Episodes } from '../line/episodes.ts';
 import type { Line } from '../line/line.ts';
 import { MEASURES, type MeasureKey } from '../line/measures.ts';
@@ -89,7 +89,7 @@ export function simulate(scenario: Scenario, policy: string, seed: number, withC
   if (warmUp > 0) line.calendar.run(warmUp);
   const from = warmUp > 0 ? snapshot(line) : fromNothing(line);
   const { bin, bins } = rollingOf(scenario.run);
-  const good = episodes && countInBins(line.good, warmUp, bin, bins);
+  const good = episodes && runInBins(line, bin, bins, warmUp + length);
   line.calendar.run(warmUp + length);
   selfCheck(line);
   const made = outcome(scenario, policy, seed, line, from, snapshot(line));

@@ -8,7 +8,7 @@ import { BINS_A_WINDOW, type Rolling, rollingOf } from './rolling.ts';
 import { type Pair, TWIN_MEASURES, type TwinKey, type TwinMeasure } from './twin-measures.ts';
 
 /** One run against its twin. */
-export interface TwinRun {
+interface TwinRun {
   readonly policy: string;
   readonly seed: number;
   /** Null where the run gives no value. */
@@ -18,14 +18,14 @@ export interface TwinRun {
   readonly answered: number;
 }
 
-export interface TwinComparison {
+interface TwinComparison {
   readonly measure: TwinMeasure;
   /** Without the policies of which no run gives a value. Each interval holds by itself at LEVEL. */
   readonly rows: readonly { readonly policy: string; readonly estimate: Estimate }[];
 }
 
 /** From when to when a disturbance was there, mean over the seeds, s since the start of the run. */
-export interface Shade {
+interface Shade {
   readonly name: string;
   readonly from: number;
   readonly to: number;

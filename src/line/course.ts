@@ -1,5 +1,5 @@
 import type { EpisodeRecord } from './episodes.ts';
-import type { Exit } from './exit.ts';
+import type { Line } from './line.ts';
 
 /** How the output of one run went over the counted time. Plain data. */
 export interface Course {
@@ -9,18 +9,19 @@ export interface Course {
   readonly episodes: readonly EpisodeRecord[];
 }
 
-/** Rounding may put what happens at the end of a bin this far, in bins, beyond it. */
-const ROUNDING = 1e-9;
-
 /**
- * Counts what leaves by `exit` from `from`, s, on in so many bins of `width`, s. What leaves at the very end of a bin
- * belongs to it, and what leaves after the last one to none.
+ * Lets the line run from now on through so many bins of `width`, s, not beyond `end`, and counts what leaves as good in
+ * each: what leaves at the very end of a bin belongs to it. The clock stops at the end of each bin, so that no part need
+ * be looked at.
  */
-export function countInBins(exit: Exit, from: number, width: number, bins: number): Uint32Array {
+export function runInBins({ calendar, tally }: Line, width: number, bins: number, end: number): Uint32Array {
+  const from = calendar.now;
   const counts = new Uint32Array(bins);
-  exit.leaving.push((_row, _stayed, now) => {
-    const bin = Math.max(0, Math.ceil((now - from) / width - ROUNDING) - 1);
-    if (bin < bins) counts[bin]!++;
-  });
+  for (let bin = 0; bin < bins; bin++) {
+    const before = tally.good;
+    // Rounding must not carry the last bin beyond the end.
+    calendar.run(Math.min(from + (bin + 1) * width, end));
+    counts[bin] = tally.good - before;
+  }
   return counts;
 }

@@ -1,12 +1,19 @@
 import { expect, it } from 'vitest';
-import { countInBins } from '../../src/line/course.ts';
-import { Line } from '../../src/line/line.ts';
+import { prepare } from '../../src/experiment/simulate.ts';
+import { runInBins } from '../../src/line/course.ts';
+import { blanks, small } from './small-line.ts';
 
 it('counts what leaves in the bin at whose end, or before it, it leaves', () => {
-  const { good } = new Line(1);
-  const counts = countInBins(good, 100, 0.1, 5);
-  // Rounding: 100.3 - 100 is a little more than three tenths.
-  for (const now of [100, 100.05, 100.1, 100.3, 100.31, 100.5, 100.51, 200])
-    for (const tell of good.leaving) tell(0, 0, now);
-  expect([...counts]).toEqual([3, 0, 1, 1, 1]);
+  const line = prepare(
+    small('200 s', blanks('  only: { does: work, takes: blank, cycle: 10 s, to: good }')),
+    'carry on',
+    1,
+  );
+  line.calendar.run(20);
+  // Parts leave at 30, 40, 50, ...: bins end at 45, 70, 95 and 120.
+  expect([...runInBins(line, 25, 4, 200)]).toEqual([2, 3, 2, 3]);
+  expect(line.calendar.now).toBe(120);
+  // 130, 140, 150.
+  expect([...runInBins(line, 31, 1, 150)]).toEqual([3]);
+  expect(line.calendar.now).toBe(150);
 });
