@@ -206,7 +206,7 @@ export class Controls implements Actor {
     setBorrowing(this.#line, stock, stations);
   }
 
-  /** Ends what disturbs the station's settings or its marks, and sets drifts back. */
+  /** Ends what disturbs the station's settings, features, marks, reader, gauge or speed, and sets drifts back. */
   fix(station: string): void {
     for (const it of [...this.#line.curable.get(station)!]) it.cure();
   }

@@ -67,7 +67,7 @@ export class Gauging {
     const { parts } = this;
     const own = this.repeatability * parts.get(row, this.luck);
     let reading = parts.get(row, this.feature.truth) + this.offsets[appraiser]! + own;
-    if (this.upset !== null) reading += this.upset.more(own);
+    if (this.upset !== null) reading += this.upset.added(own);
     return this.resolution === 0 ? reading : Math.round(reading / this.resolution) * this.resolution;
   }
 

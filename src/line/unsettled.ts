@@ -33,28 +33,37 @@ export class UnsettledFeature {
   }
 }
 
-/** The time that readings are taken by; null for the present. */
-export interface AsOf {
-  at: number | null;
+/** Whose readings are taken as they would have been when its lot was begun: a machine by its number; null for the present. */
+export interface AsBegun {
+  slot: number | null;
 }
 
 /** What disturbances do to the readings of a feature: they shift them, and scale the deviates of repeatability. */
 export class UnsettledReading {
   readonly bias: Upsets;
   readonly spread: Upsets;
-  private readonly calendar: Calendar;
-  private readonly asOf: AsOf;
+  private readonly as: AsBegun;
+  /** By machine, how it stood when the present lot was begun: the shift, mm, and by how much the deviates were larger. */
+  private readonly kept: { readonly shift: number; readonly more: number }[] = [];
 
-  constructor(calendar: Calendar, asOf: AsOf) {
+  constructor(calendar: Calendar, as: AsBegun) {
     this.bias = new Upsets(calendar);
     this.spread = new Upsets(calendar);
-    this.calendar = calendar;
-    this.asOf = asOf;
+    this.as = as;
+  }
+
+  /** A lot is begun on a machine. */
+  keep(slot: number): void {
+    this.kept[slot] = this.now;
   }
 
   /** What is added to a reading, mm, of which repeatability is so much. */
-  more(repeatability: number): number {
-    const at = this.asOf.at ?? this.calendar.now;
-    return this.bias.sum(at) + (this.spread.factor(at) - 1) * repeatability;
+  added(repeatability: number): number {
+    const { shift, more } = this.as.slot === null ? this.now : this.kept[this.as.slot]!;
+    return shift + more * repeatability;
+  }
+
+  private get now(): { readonly shift: number; readonly more: number } {
+    return { shift: this.bias.sum(), more: this.spread.factor() - 1 };
   }
 }

@@ -1,7 +1,7 @@
 import type { Law } from '../kernel/distributions/index.ts';
 
 /** A size by its law: `+0.2 mm`, what it is between, or about what. */
-export function sizeText(law: Law, text: (value: number) => string): string {
+function sizeText(law: Law, text: (value: number) => string): string {
   switch (law.distribution) {
     case 'constant':
       return text(law.value);

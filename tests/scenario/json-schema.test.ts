@@ -3,6 +3,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { jsonSchema } from '../../src/scenario/json-schema.ts';
+import { EVERY } from '../disturbance/every-disturbance.ts';
 import { FLOW } from './flow-sample.ts';
 import { changed, SOUND } from './sample.ts';
 
@@ -42,7 +43,7 @@ describe('jsonSchema', () => {
     expect(validates.errors).toBeNull();
   });
 
-  it.each([SOUND, FLOW])('takes the scenarios with every kind of entry', (text) => {
+  it.each([SOUND, FLOW, EVERY])('takes the scenarios with every kind of entry', (text) => {
     validates(parse(text));
     expect(validates.errors).toBeNull();
   });

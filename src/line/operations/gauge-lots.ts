@@ -29,8 +29,6 @@ interface Findings {
   /** Where it goes to be marked anew, to be judged when it comes again; null for a part that is judged now. */
   readonly sent: (Place | null)[];
   accepted: boolean;
-  /** When it was begun, s. */
-  begun: number;
 }
 
 /**
@@ -54,7 +52,6 @@ export class GaugeLots extends Gauge {
       known: new Uint8Array(rules.lot),
       sent: [],
       accepted: true,
-      begun: 0,
     }));
   }
 
@@ -74,7 +71,7 @@ export class GaugeLots extends Gauge {
     machine.cycle = this.on.time.of(machine.load[0]!);
     const plan = plans[this.switching.severity];
     const findings = this.findings[machine.slot]!;
-    findings.begun = this.on.calendar.now;
+    if (this.as !== null) for (const { upset } of this.on.gaugings) upset?.keep(machine.slot);
     this.draw(machine, plan.sample, findings);
     findings.accepted = this.nonconforming(machine, findings) <= plan.accept;
     if (!findings.accepted && rejected === null) findings.gauged.fill(1);
@@ -93,9 +90,9 @@ export class GaugeLots extends Gauge {
   override finish(machine: Machine): void {
     const { lot, rejected, luck, again, tally } = this.rules;
     const { parts, next } = this.on;
-    const { gauged, known, sent, accepted, begun } = this.findings[machine.slot]!;
+    const { gauged, known, sent, accepted } = this.findings[machine.slot]!;
     // What is told is what decided, even where a disturbance has come or gone since.
-    if (this.asOf !== null) this.asOf.at = begun;
+    if (this.as !== null) this.as.slot = machine.slot;
     const whole = accepted || rejected === null ? null : rejected;
     for (let i = 0; i < lot; i++) {
       const row = machine.load[i]!;
@@ -108,7 +105,7 @@ export class GaugeLots extends Gauge {
       }
       parts.set(row, luck, again());
     }
-    if (this.asOf !== null) this.asOf.at = null;
+    if (this.as !== null) this.as.slot = null;
     if (accepted) tally.lotsAccepted++;
     else tally.lotsRejected++;
     if (this.probe !== null) this.probe.judgedLot(accepted);

@@ -9,7 +9,7 @@ import type { GaugeProbe } from '../probes/gauge-probe.ts';
 import type { Reader } from '../reader.ts';
 import type { Rejects } from '../rejects.ts';
 import type { Sampling } from '../sampling.ts';
-import { type AsOf, UnsettledReading } from '../unsettled.ts';
+import { type AsBegun, UnsettledReading } from '../unsettled.ts';
 import type { VisitTime } from '../visit-time.ts';
 
 /** Told of every reading. `row` is the part when its mark could be read, else null. */
@@ -45,8 +45,8 @@ export class Gauge implements Operation {
   readonly judgementListeners: ((off: boolean) => void)[] = [];
   /** Compares judgements with the truth; null while nobody asks. */
   probe: GaugeProbe | null = null;
-  /** What time its readings are taken by, where something disturbs them. */
-  protected asOf: AsOf | null = null;
+  /** What its readings are taken by, where something disturbs them; null where nothing does. */
+  protected as: AsBegun | null = null;
   protected readonly on: GaugeParts;
   /** By machine: whether the part on it is gauged, and whether it is known which part it is. */
   private readonly gauged: boolean[] = [];
@@ -63,12 +63,12 @@ export class Gauge implements Operation {
 
   /** What can disturb its readings of a feature, or of all that it measures. */
   unsettle(feature: string | undefined): UnsettledReading[] {
-    this.asOf ??= { at: null };
-    const { asOf, on } = this;
+    this.as ??= { slot: null };
+    const { as, on } = this;
     return on.gaugings
       .filter((gauging) => feature === undefined || gauging.feature.spec.name === feature)
       .map((gauging) => {
-        gauging.upset ??= new UnsettledReading(on.calendar, asOf);
+        gauging.upset ??= new UnsettledReading(on.calendar, as);
         return gauging.upset;
       });
   }

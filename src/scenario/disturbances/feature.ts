@@ -1,12 +1,12 @@
 import { z } from 'zod';
-import { entry, name } from '../fields.ts';
+import { entry, featureOrMates } from '../fields.ts';
 import { changeOfLength, shareOfUsual } from './size.ts';
 import { building, comes, someOf, timing } from './timing.ts';
 
 /** A feature of the part is made off its mean, or with another spread. */
 export const feature = entry({
   disturbs: z.literal('feature'),
-  feature: name.describe('the feature of the part, disturbed where it is made'),
+  feature: featureOrMates.describe('the feature of the part, disturbed where it is made'),
   by: changeOfLength.optional().describe('how much larger it is made'),
   spread: shareOfUsual
     .optional()

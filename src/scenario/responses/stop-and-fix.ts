@@ -5,7 +5,9 @@ import { watch } from '../watches.ts';
 
 export const stopAndFix = entry({
   do: z.literal('stop-and-fix'),
-  station: name.describe('the station to hold, and to free of what disturbs its settings or its marks'),
+  station: name.describe(
+    'the station to hold, and to free of what disturbs its settings, features, marks, reader, gauge or speed',
+  ),
   watch: watch.describe('what it acts on: sights gone wrong, a chart of readings, or their capability'),
   takes: time.describe('how long it is held'),
   'cool-down': duration.default(0).describe('after a fix, how long the watch is not heeded'),
