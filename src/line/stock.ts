@@ -153,7 +153,7 @@ export class Stock implements Actor {
     this.moments -= this.calendar.now;
     this.pieces--;
     const lot = this.lots.take();
-    if (want.owed > 0) this.served(want);
+    if (this.takers.owed > 0) this.passOn(want);
     if (this.pieces <= this.alert) this.attend();
     return lot;
   }
@@ -312,6 +312,7 @@ export class Stock implements Actor {
     if (this.onHand === 0) this.counts.outSeconds += now - this.since;
     this.moments += pieces * now;
     this.pieces += pieces;
+    this.takers.have(this.pieces);
     this.since = now;
     if (this.levels !== null) this.levels.look(this.onHand);
   }
@@ -366,8 +367,10 @@ export class Stock implements Actor {
     if (this.takers.lookAtDoors()) this.fallShort();
   }
 
-  /** One of those that waited for a piece has it. */
-  private served(want: Want): void {
+  /** A piece is taken while some wait, perhaps by one of these. */
+  private passOn(want: Want): void {
+    this.takers.have(this.pieces);
+    if (want.owed === 0) return;
     this.takers.served(want);
     this.counts.late++;
     this.setAlert();

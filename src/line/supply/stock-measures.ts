@@ -48,7 +48,7 @@ export const STOCK_MEASURES = [
     key: 'fill_rate',
     of: ({ tally }) => over(tally.taken - tally.late, askedFor(tally)),
   },
-  /** Mean number of pieces that something waited for; of it, each piece asked for had this wait on average. */
+  /** Mean number of pieces that something waited for and that were not on hand; of it, each piece asked for had this wait on average. */
   { key: 'mean_waiting_pieces', of: ({ tally, window }) => tally.waitedSeconds / window },
   {
     key: 'mean_wait_s',

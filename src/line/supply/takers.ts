@@ -33,7 +33,9 @@ export class Takers {
   private inTurn = false;
   private turns = 0;
   private readonly clock: { readonly now: number };
-  /** Integral of `owed` up to `since`, piece-seconds. */
+  /** Pieces on hand while some are owed: who could have one waits for something else, such as another mate or a machine. */
+  private there = 0;
+  /** Integral up to `since` of the pieces owed that are not there, piece-seconds. */
   private waited = 0;
   private since = 0;
 
@@ -61,10 +63,11 @@ export class Takers {
     );
   }
 
-  /** So many pieces are waited for from now on. */
+  /** None is on hand, and so many pieces are waited for from now on. */
   note(want: Want, waiting: number): void {
     if (want.owed === 0) want.turn = ++this.turns;
     this.change(waiting - want.owed);
+    this.there = 0;
     want.owed = waiting;
   }
 
@@ -72,6 +75,12 @@ export class Takers {
   served(want: Want): void {
     this.change(-1);
     want.owed--;
+  }
+
+  /** So many pieces are on hand from now on. */
+  have(pieces: number): void {
+    this.change(0);
+    this.there = pieces;
   }
 
   /** No more than so many are waited for from now on. */
@@ -104,7 +113,7 @@ export class Takers {
 
   private change(pieces: number): void {
     const { now } = this.clock;
-    this.waited += this.owed * (now - this.since);
+    this.waited += Math.max(0, this.owed - this.there) * (now - this.since);
     this.since = now;
     this.owed += pieces;
   }

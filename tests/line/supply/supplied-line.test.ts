@@ -266,4 +266,23 @@ stations:
     );
     expect(stocks.mate).toMatchObject({ out_share: 1, fill_rate: 0, shortage_cost: 5 * 3 });
   });
+
+  it('has only that mate waited for which is not there', () => {
+    // Parts that come at 10, 20, ... 50 s wait for both; a comes at 100 s, b at 900 s.
+    const { stocks } = ran(
+      small(
+        '900 s',
+        `
+stock:
+  a: { on-hand: 0, reorder-at: 0, order: 50, lead-time: 100 s }
+  b: { on-hand: 0, reorder-at: 0, order: 50, lead-time: 900 s }
+stations:
+  coming: { does: arrive, every: 10 s, when-full: lost, to: only }
+  only: { does: assemble, buffer: 5, takes: [a, b], cycle: 0 s, fits: [], misfit: scrap, to: good }`,
+      ),
+    );
+    const waited = (name: string) => stocks[name]!.mean_waiting_pieces! * 900;
+    expect(waited('a')).toBeCloseTo(90 + 80 + 70 + 60 + 50, 9);
+    expect(waited('b')).toBeCloseTo(890 + 880 + 870 + 860 + 850, 9);
+  });
 });

@@ -24,6 +24,22 @@ describe('those that take pieces', () => {
     expect(takers.owed).toBe(0);
   });
 
+  it('do not wait for pieces that are on hand', () => {
+    const clock = { now: 0 };
+    const takers = new Takers(clock);
+    const want = takers.enter(taker([], 'a'), false);
+    takers.note(want, 5);
+    clock.now = 10;
+    takers.have(3);
+    clock.now = 20;
+    takers.have(4);
+    clock.now = 30;
+    takers.have(9);
+    clock.now = 40;
+    // Five for 10 s, then two, then one, then none.
+    expect(takers.settle()).toBe(50 + 20 + 10);
+  });
+
   it('are told in the order they were entered, or, where they are served in turn, the longest waiting first', () => {
     const told: string[] = [];
     const takers = new Takers({ now: 0 });
