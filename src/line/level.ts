@@ -32,10 +32,16 @@ export class Level {
     this.tell(this.holds);
   }
 
-  /** Of a whole number of things that becomes less: while more than so many are left, it is not crossed. */
-  get alert(): number {
-    if (this.much) return this.holds ? this.until : 0;
-    return this.holds ? 0 : this.bound - 1;
+  /** Of a whole number of things: it is not crossed while there are more than this. */
+  get least(): number {
+    if (this.much) return this.holds ? this.until : Number.NEGATIVE_INFINITY;
+    return this.holds ? Number.NEGATIVE_INFINITY : this.bound - 1;
+  }
+
+  /** Of a whole number of things: it is not crossed either while there are fewer than this. */
+  get most(): number {
+    if (this.much) return this.holds ? Number.POSITIVE_INFINITY : this.bound + 1;
+    return this.holds ? this.until : Number.POSITIVE_INFINITY;
   }
 
   private begins(amount: number): boolean {

@@ -3,11 +3,14 @@ import type { Bounds } from '../scenario/conditions/bounds.ts';
 import { Level } from './level.ts';
 
 /**
- * What a policy goes by of an amount that changes. It is told by way of the calendar, at the same instant: whoever
+ * What a policy goes by of a whole number of things that changes. It is told by way of the calendar, at the same instant: whoever
  * changes the amount is not done yet.
  */
 export class Levels implements Actor {
   readonly name: string;
+  /** None is crossed while there are more than `least` and fewer than `most`. */
+  least = Number.NEGATIVE_INFINITY;
+  private most = Number.POSITIVE_INFINITY;
   private readonly levels: Level[] = [];
   private readonly calendar: Calendar;
   private readonly me: number;
@@ -27,26 +30,27 @@ export class Levels implements Actor {
   add(bounds: Bounds, tell: (holds: boolean) => void): void {
     const level = new Level(bounds, this.amount(), tell);
     this.levels.push(level);
-    this.onTold?.();
+    this.narrow();
     tell(level.holds);
   }
 
   /** There is so much from now on. */
   look(amount: number): void {
-    for (const level of this.levels) {
-      if (!level.isCrossed(amount)) continue;
-      this.calendar.schedule(this.calendar.now, this.me, 0, 0);
-      return;
-    }
+    if (amount <= this.least || amount >= this.most) this.calendar.schedule(this.calendar.now, this.me, 0, 0);
   }
 
   happen(): void {
     for (const level of this.levels) if (level.isCrossed(this.amount())) level.cross();
-    this.onTold?.();
+    this.narrow();
   }
 
-  /** Of a whole number of things that becomes less: while more than so many are left, none of them is crossed. */
-  get alert(): number {
-    return this.levels.reduce((most, { alert }) => Math.max(most, alert), 0);
+  private narrow(): void {
+    this.least = Number.NEGATIVE_INFINITY;
+    this.most = Number.POSITIVE_INFINITY;
+    for (const { least, most } of this.levels) {
+      this.least = Math.max(this.least, least);
+      this.most = Math.min(this.most, most);
+    }
+    this.onTold?.();
   }
 }

@@ -302,7 +302,7 @@ export class Stock implements Actor {
     if (this.lots.unsound > 0) alert = Number.POSITIVE_INFINITY;
     else if (rule !== null && rule.review === null)
       alert = Math.max(0, rule.orderAt - this.orders!.onOrder + (rule.backorders ? this.takers.owed : 0));
-    if (this.levels !== null) alert = Math.max(alert, this.levels.alert);
+    if (this.levels !== null) alert = Math.max(alert, this.levels.least);
     this.alert = alert;
   }
 

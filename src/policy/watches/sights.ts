@@ -8,18 +8,23 @@ import type { Watcher } from './watcher.ts';
  */
 export function watchSights(spec: SightCondition, controls: Controls, on: Watcher): () => void {
   const { at, sees, count = Number.POSITIVE_INFINITY, atMost, ofLast } = spec;
-  let recent: boolean[] = [];
+  // A ring of the last so many, which begins anew without being emptied.
+  const recent: number[] = [];
+  let seen = 0;
+  let next = 0;
   let wrongs = 0;
   function startAnew(): void {
-    recent = [];
+    seen = 0;
     wrongs = 0;
   }
   controls.onSight(at, sees, (wrong) => {
     if (on.deaf()) return;
-    recent.push(wrong);
+    if (seen === ofLast) wrongs -= recent[next]!;
+    else seen++;
+    recent[next] = wrong ? 1 : 0;
+    next = next + 1 === ofLast ? 0 : next + 1;
     if (wrong) wrongs++;
-    if (recent.length > ofLast && recent.shift()) wrongs--;
-    const few = atMost !== undefined && recent.length === ofLast && wrongs <= atMost;
+    const few = atMost !== undefined && seen === ofLast && wrongs <= atMost;
     if (wrongs < count && !few) return;
     startAnew();
     on.act();
