@@ -95,6 +95,11 @@ describe('a hold that would never end', () => {
     ],
   ]);
 
+  it('is none where a reserve may end it', () => {
+    const scenario = changed(carryOn, hold('forming', 'below: 72').replace('¤', ''));
+    parseScenario(scenario.replace('reorder-at: 70', 'reserve: 20\n    reorder-at: 70'), 'cell.yaml');
+  });
+
   it('is none where others take the stock, or it is ordered before', () => {
     for (const [station, when, more] of [
       ['forming', 'below: 71, until: 160'],

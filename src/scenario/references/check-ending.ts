@@ -43,7 +43,8 @@ export function whileLow({ station, when, until, lasts }: ResponseOf<'hold'>): W
 export function checkEnding(check: Checker, it: WhileLow, stock: StockSpec, path: Path): void {
   const { below, until } = it.when;
   const most = mostOf(stock);
-  if (most === undefined) return;
+  // What is put on hand from a reserve may end it at any level.
+  if (most === undefined || (stock.reserve ?? 0) > 0) return;
   if (until > most)
     return check.say(
       [...path, 'when'],
