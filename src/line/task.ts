@@ -2,7 +2,8 @@ import type { Actor, Calendar } from '../kernel/calendar.ts';
 import type { Sampler } from '../kernel/distributions/distribution.ts';
 import type { Client, Service } from './crew.ts';
 import type { Machine } from './machine.ts';
-import { AWAITING_TECHNICIAN } from './state.ts';
+import type { Renewal } from './renewal.ts';
+import { AWAITING_SPARE, AWAITING_TECHNICIAN } from './state.ts';
 
 const DUE = 0;
 const DONE = 1;
@@ -16,6 +17,8 @@ export interface TaskRules {
   readonly state: number;
   readonly crew: Service;
   readonly priority: number;
+  /** What it takes from a stock before anybody is called; null where it takes nothing. */
+  readonly renewal: Renewal | null;
   /** Called when it is done. */
   readonly onDone: (() => void) | null;
 }
@@ -39,6 +42,7 @@ export class Task implements Actor, Client {
     this.#calendar = calendar;
     this.#me = calendar.enter(this);
     this.#rules = rules;
+    if (rules.renewal !== null) rules.renewal.onCome = () => this.#call();
     this.#renew();
   }
 
@@ -53,8 +57,9 @@ export class Task implements Actor, Client {
 
   /** The machine is empty and stays so until this is done. */
   start(): void {
-    this.#machine.meanwhile(AWAITING_TECHNICIAN);
-    this.#rules.crew.call(this);
+    const { renewal } = this.#rules;
+    if (renewal === null || renewal.take()) this.#call();
+    else this.#machine.meanwhile(AWAITING_SPARE);
   }
 
   attended(): void {
@@ -69,6 +74,11 @@ export class Task implements Actor, Client {
     this.#rules.onDone?.();
     this.#rules.crew.release(this);
     this.#machine.prepared();
+  }
+
+  #call(): void {
+    this.#machine.meanwhile(AWAITING_TECHNICIAN);
+    this.#rules.crew.call(this);
   }
 
   #counted(): number {

@@ -2,7 +2,7 @@ import type { IdealLine } from '../line/ideal.ts';
 import { reMarkOf } from '../scenario/re-mark.ts';
 import type { ResponseSpec } from '../scenario/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import type { StationSpec } from '../scenario/stations.ts';
+import { sparesOf } from '../scenario/spares.ts';
 import { calendarTexts } from './calendar-text.ts';
 import { chartTexts } from './chart-texts.ts';
 import { cut, padLeft, padRight, printable, wrap } from './columns.ts';
@@ -42,16 +42,13 @@ function stationTable({ stations }: Scenario, ideal: IdealLine, width: number): 
   return [line('station', 'time a part', 'available', 'alone could do'), ...rows];
 }
 
-const needsSpares = ({ breakdowns }: StationSpec): boolean =>
-  breakdowns.some(({ spare }) => spare !== undefined);
-
 /** What the ideal rate is made from, what it leaves out of this scenario, and what that makes of it. */
 function idealText({ stations, crew, carriers, calendars, demand }: Scenario, ideal: IdealLine): string {
   const waiting = [
     'parts',
     'room',
     ...(crew.length > 0 ? ['crews'] : []),
-    ...(stations.some(needsSpares) ? ['spares'] : []),
+    ...(stations.some((station) => sparesOf(station).length > 0) ? ['spares'] : []),
     ...(carriers.length > 0 ? ['carriers'] : []),
     ...(demand ? ['orders'] : []),
   ];

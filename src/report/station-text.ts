@@ -33,12 +33,13 @@ function handlingText({ handling }: StationSpec): string | undefined {
   return `${parts.join(' and ')} by ${by === undefined ? 'itself' : `"${by}"`}`;
 }
 
-function taskText(kind: string, { name, cycles, every, counted: by, takes, crew }: TaskSpec): string {
+function taskText(kind: string, { name, cycles, every, counted: by, takes, crew, spare }: TaskSpec): string {
   const after =
     cycles === undefined
       ? `after ${lawText(every!)} ${by === 'working' ? 'of work' : 'by the clock'}`
       : `after ${counted(cycles, 'cycle')}`;
-  return `${kind} "${name}" ${after}, takes ${lawText(takes)}${crew === undefined ? '' : ` by "${crew}"`}`;
+  const piece = spare === undefined ? '' : ` and one "${spare}"`;
+  return `${kind} "${name}" ${after}, takes ${lawText(takes)}${piece}${crew === undefined ? '' : ` by "${crew}"`}`;
 }
 
 function spareText({ name, spare }: BreakdownSpec): string | undefined {

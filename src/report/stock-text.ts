@@ -68,8 +68,8 @@ function besidesText({ expedite, shelfLife, standsInFor }: StockSpec): string[] 
 function spareText(perSecond: number, fill: number, assumes: StockEstimate['assumes']): string {
   const besides = assumes === 'waiting' ? 'lead times were exponential' : 'each were ordered for';
   return (
-    `${percent(1 - fill)} % of the failures find none if they came at random (Poisson) as if all machines worked all the time, ` +
-    `one in ${durationText(1 / perSecond)}, and ${besides}`
+    `${percent(1 - fill)} % of the times that one is needed there is none, if those came at random (Poisson) as if all machines ` +
+    `worked all the time, one in ${durationText(1 / perSecond)}, and ${besides}`
   );
 }
 

@@ -11,6 +11,9 @@ export const task = entry({
     .optional()
     .describe('whether the time of "every" runs only while working, or always'),
   takes: time.describe('how long it takes, from when it begins'),
+  spare: name
+    .optional()
+    .describe('the stock that it takes a piece of, such as a tool; it waits until there is one'),
   crew: name.optional().describe('who does it; left out, it begins at once'),
   priority: count(1).default(1).describe('among the calls for the crew; 1 is served first'),
 }).superRefine(({ cycles, every, counted }, context) => {

@@ -26,6 +26,18 @@ describe('a set-up', () => {
     expect(seconds(outcome, 'only', 20)).toEqual({ working: 12, set_up: 8 });
   });
 
+  it('takes a piece from stock first, and waits for one', () => {
+    // Works 0-6 and takes the tool there is for 6-10; works 10-16, waits for one that comes 20 s after the first, set up 26-30.
+    const scenario = only(2, 'set-ups: { tool: { cycles: 3, takes: 4 s, spare: cutter } }').replace(
+      'stock:',
+      'stock:\n  cutter: { on-hand: 1, up-to: 1, lead-time: 20 s }',
+    );
+    const outcome = ran(small('30 s', scenario));
+    expect(seconds(outcome, 'only', 30)).toEqual({ working: 12, set_up: 8, awaiting_spare: 10 });
+    expect(outcome.stocks.cutter).toMatchObject({ stock_outs: 1, fill_rate: 0.5, delivered_pieces: 1 });
+    expect(outcome.stocks.cutter!.mean_waiting_pieces).toBeCloseTo(10 / 30, 12);
+  });
+
   const idle = (first: number, every: number, takes: number) =>
     blanks(`  a: { does: work, takes: blank, cycle: ${first} s, to: b }
   b:

@@ -72,7 +72,7 @@ describe('what check says of a stock', () => {
     );
   });
 
-  it('that repairs take is how many failures find none, and at the station what they take', () => {
+  it('that repairs take is how often there is none, and at the station what they take', () => {
     const text = `mendline: 1
 title: T
 about: Invented.
@@ -84,7 +84,7 @@ policies: { carry on: [] }`;
     const scenario = parseScenario(text, 'test.yaml');
     // 1 - e^-0.8.
     expect(stockTexts(scenario, idealLine(scenario))[0]).toMatch(
-      /; 55\.1 % of the failures find none if they came at random .*, one in 25 h, and each were ordered for$/,
+      /; 55\.1 % of the times that one is needed there is none, if those came at random .*, one in 25 h, and each were ordered for$/,
     );
     expect(stationTexts(scenario)).toEqual(['"press": to repair "burnt" takes one "element"']);
   });

@@ -6,6 +6,7 @@ import { BY_ITSELF, type Service } from '../crew.ts';
 import { FATES } from '../fate.ts';
 import { Handling } from '../handling.ts';
 import type { Machine } from '../machine.ts';
+import { Renewal } from '../renewal.ts';
 import { Spare } from '../spare.ts';
 import { DOWN, SET_UP } from '../state.ts';
 import { Task } from '../task.ts';
@@ -31,6 +32,13 @@ function newTool(name: string, spec: StationSpec, machine: Machine, plan: Plan):
   return () => tool.renew();
 }
 
+function renewalOf(stock: string | undefined, { line }: Plan): Renewal | null {
+  if (stock === undefined) return null;
+  const renewal = new Renewal(line.stocks.get(stock)!);
+  line.takers.push({ stock, taken: () => renewal.taken });
+  return renewal;
+}
+
 function upkeepOf(spec: StationSpec, machine: Machine, plan: Plan): Upkeep | null {
   const draw = drawsOf(spec, machine, plan);
   const task = (state: number, kind: string) => (it: TaskSpec) => {
@@ -43,6 +51,7 @@ function upkeepOf(spec: StationSpec, machine: Machine, plan: Plan): Upkeep | nul
       state,
       crew: crewOf(it.crew, plan),
       priority: it.priority,
+      renewal: renewalOf(it.spare, plan),
       onDone,
     });
     if (onDone !== null) plan.line.toolChanges.push({ machine, task: made });

@@ -10,6 +10,7 @@ import {
   poissonLotFill,
 } from '../../statistics/inventory.ts';
 import type { IdealLine } from '../ideal.ts';
+import { meanCycle } from '../mean-cycle.ts';
 import { ruleOf } from './rule.ts';
 
 /** What a closed form says of a stock before any run, and what it takes the demand for. */
@@ -17,7 +18,7 @@ export interface StockEstimate {
   readonly stock: string;
   /** Pieces a second that the ideal line wants. */
   readonly demand: number;
-  /** Of these, those that repairs want, as if all machines worked all the time. */
+  /** Of these, those that repairs, set-ups and maintenance want, as if all machines worked all the time. */
   readonly failures: number;
   /** Share of the pieces wanted that are on hand; null where no closed form fits the rule. */
   readonly fill: number | null;
@@ -39,10 +40,15 @@ function wanted(spec: StationSpec, stock: string): number {
   return spec.does === 'assemble' && spec.takes.includes(stock) ? 1 : 0;
 }
 
-/** Repairs a second that want a piece of the stock, as if the machines of the station worked all the time. */
-function failures({ breakdowns, machines }: StationSpec, stock: string): number {
+/** Repairs, set-ups and maintenance a second that want a piece of the stock, as if the machines of the station worked all the time. */
+function failures(spec: StationSpec, stock: string, scenario: Scenario): number {
+  const { breakdowns, setUps, maintenance, machines } = spec;
   let perSecond = 0;
   for (const { spare, every } of breakdowns) if (spare === stock) perSecond += machines / meanOf(every);
+  for (const { spare, cycles, every } of [...setUps, ...maintenance]) {
+    if (spare !== stock) continue;
+    perSecond += machines / (every ? meanOf(every) : cycles! * meanCycle(spec, scenario).worked);
+  }
   return perSecond;
 }
 
@@ -78,12 +84,13 @@ function fitOf(spec: StockSpec, demand: number, lost: boolean): Fit {
 }
 
 /** A first estimate of each limited stock, by the flows of the ideal line. */
-export function stockEstimates({ stocks, stations }: Scenario, ideal: IdealLine): StockEstimate[] {
+export function stockEstimates(scenario: Scenario, ideal: IdealLine): StockEstimate[] {
+  const { stocks, stations } = scenario;
   return stocks
     .filter(({ unlimited }) => !unlimited)
     .map((spec) => {
       const takers = stations.filter((station) => wanted(station, spec.name) > 0);
-      const failing = stations.reduce((sum, station) => sum + failures(station, spec.name), 0);
+      const failing = stations.reduce((sum, station) => sum + failures(station, spec.name, scenario), 0);
       const demand = stations.reduce((sum, station, i) => {
         const pieces = wanted(station, spec.name);
         return pieces > 0 ? sum + pieces * ideal.stations[i]!.flow : sum;

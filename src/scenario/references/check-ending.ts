@@ -1,5 +1,6 @@
 import type { Path } from '../problem.ts';
 import type { ResponseOf } from '../responses.ts';
+import { sparesOf } from '../spares.ts';
 import { originalsOf } from '../stand-ins.ts';
 import { takenBy } from '../stations.ts';
 import type { StockSpec } from '../stocks.ts';
@@ -17,9 +18,7 @@ function mostOf({ order, upTo, reorderAt, leastOrder = 1, lotsOf = 1 }: StockSpe
 function takesAlone(check: Checker, station: string, stock: string): boolean {
   const takenAs = originalsOf(stock, check.raw.stock);
   const takers = check.raw.stations.filter(
-    (it) =>
-      takenBy(it).some((name) => takenAs.includes(name)) ||
-      it.breakdowns.some(({ spare }) => spare === stock),
+    (it) => takenBy(it).some((name) => takenAs.includes(name)) || sparesOf(it).includes(stock),
   );
   return takers.length === 1 && takers[0]!.name === station && takenBy(takers[0]!).length > 0;
 }

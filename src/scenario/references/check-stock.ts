@@ -1,3 +1,4 @@
+import { sparesOf } from '../spares.ts';
 import { originalsOf } from '../stand-ins.ts';
 import { takenBy } from '../stations.ts';
 import type { StockSpec } from '../stocks.ts';
@@ -16,11 +17,11 @@ export function checkStock(check: Checker, stock: StockSpec): void {
   // What stands in for another is taken where that one is.
   const takenAs = originalsOf(stock.name, check.raw.stock);
   const takers = stations.filter((station) => takenBy(station).some((name) => takenAs.includes(name)));
-  const isSpare = stations.some(({ breakdowns }) => breakdowns.some(({ spare }) => spare === stock.name));
+  const isSpare = stations.some((station) => sparesOf(station).includes(stock.name));
   if (takers.length === 0 && !isSpare) {
     check.say(
       ['stock', stock.name],
-      'nothing takes it; name it under "takes" of a station or "spare" of a breakdown, or take it out',
+      'nothing takes it; name it under "takes" of a station or "spare" of a breakdown, a set-up or maintenance, or take it out',
     );
   }
   if (takers.length === 0) return;
