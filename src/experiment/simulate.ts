@@ -9,6 +9,7 @@ import { MEASURES, type MeasureKey } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
 import { selfCheck } from '../line/self-check.ts';
 import { STATES, type State } from '../line/state.ts';
+import type { Stock } from '../line/stock.ts';
 import { stockCost, stockMeasures } from '../line/supply/stock-measures.ts';
 import { StockTally } from '../line/supply/stock-tally.ts';
 import { Tally } from '../line/tally.ts';
@@ -32,13 +33,20 @@ interface Snapshot {
   readonly readings: readonly ReadingSums[];
 }
 
+/** The counts of a stock, with what is told by those who take of it. */
+function countedOf({ takers }: Line, name: string, stock: Stock): StockTally {
+  const counted = stock.counted();
+  for (const taker of takers) if (taker.stock === name) counted.heldSeconds += taker.heldSeconds();
+  return counted;
+}
+
 function snapshot(line: Line): Snapshot {
   line.demand?.settle();
   const limited = [...line.stocks].filter(([, stock]) => stock.limited);
   return {
     tally: line.tally.copy(line.calendar.now),
     seconds: new Map([...line.stations].map(([name, station]) => [name, station.seconds()])),
-    stocks: new Map(limited.map(([name, stock]) => [name, stock.counted()])),
+    stocks: new Map(limited.map(([name, stock]) => [name, countedOf(line, name, stock)])),
     busySeconds: new Map([...line.crews].map(([name, crew]) => [name, crew.busySeconds()])),
     calledSeconds: new Map([...line.crews].map(([name, crew]) => [name, crew.calledSeconds()])),
     done: new Map([...line.done].map(([name, count]) => [name, count()])),

@@ -31,6 +31,7 @@ export class Hand {
       if (this.held[place] !== null || place === without) continue;
       const { now } = mate;
       const lot = now.stock.take(now.want);
+      now.held.add();
       this.held[place] = now;
       let i = feature;
       for (const { aim, variation } of now.features) {
@@ -51,10 +52,11 @@ export class Hand {
     for (const { place } of this.mates.loose) {
       const kind = this.held[place]!;
       kind.used++;
+      kind.held.remove();
       if (kind.standsIn) standsIn = true;
       this.held[place] = null;
     }
-    if (this.kit) this.mates.kit!.used++;
+    if (this.kit) this.mates.kit!.use();
     this.kit = false;
     this.full = false;
     return standsIn;
@@ -64,10 +66,13 @@ export class Hand {
   throwAway(): void {
     for (const { place } of this.mates.loose) {
       const kind = this.held[place]!;
-      if (kind !== null) kind.thrown++;
+      if (kind !== null) {
+        kind.thrown++;
+        kind.held.remove();
+      }
       this.held[place] = null;
     }
-    if (this.kit) this.mates.kit!.thrown++;
+    if (this.kit) this.mates.kit!.throwAway();
     this.kit = false;
     this.full = false;
   }

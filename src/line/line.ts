@@ -40,6 +40,15 @@ export interface SettingOnLine {
   readonly station: string;
 }
 
+/** Whoever takes pieces of a stock. */
+interface Takes {
+  readonly stock: string;
+  /** Pieces taken up to now. */
+  readonly taken: () => number;
+  /** Integral of those taken and not used yet, piece-seconds. */
+  readonly heldSeconds: () => number;
+}
+
 /** A line ready to run: everything the scenario describes, wired together. */
 export class Line {
   readonly calendar = new Calendar();
@@ -62,8 +71,8 @@ export class Line {
   readonly readings: { readonly gauge: string; readonly feature: Feature; readonly sums: ReadingSums }[] = [];
   readonly assemblies = new Map<string, Assemble>();
   readonly marks = new Map<string, Mark>();
-  /** Who takes pieces of which stock, and how many each took. */
-  readonly takers: { readonly stock: string; readonly taken: () => number }[] = [];
+  /** Who takes pieces of which stock. */
+  readonly takers: Takes[] = [];
   /** What is taken in the place of what. */
   readonly substitution = new Substitution();
   /** The ways in which each station breaks down, those of each of its machines. */

@@ -1,4 +1,5 @@
 import type { Stock } from './stock.ts';
+import type { Holding } from './supply/holding.ts';
 import type { Want } from './supply/takers.ts';
 import type { Variation } from './variation.ts';
 
@@ -10,6 +11,8 @@ export interface MateKind {
   /** Always in the order of the mate itself, of which it may be a stand-in. */
   readonly features: readonly { readonly aim: number; readonly variation: Variation }[];
   readonly standsIn: boolean;
+  /** Pieces in hand, or joined to parts that are put aside. */
+  readonly held: Holding;
   /** Pieces that stayed with a part, and that were thrown away. */
   used: number;
   thrown: number;

@@ -1,4 +1,5 @@
 import type { Stock } from './stock.ts';
+import { Holding } from './supply/holding.ts';
 import type { Want } from './supply/takers.ts';
 
 /** What a set-up or maintenance of one machine takes from a stock each time, such as a tool. */
@@ -9,12 +10,15 @@ export class Renewal {
   taken = 0;
   /** Called when a piece has come that was waited for. */
   onCome: () => void = () => {};
+  /** Those that are not in place yet. */
+  readonly held: Holding;
   private readonly stock: Stock;
   private readonly want: Want;
   private waits = false;
 
-  constructor(stock: Stock) {
+  constructor(stock: Stock, clock: { readonly now: number }) {
     this.stock = stock;
+    this.held = new Holding(clock);
     this.want = stock.wantInTurn(this);
   }
 
@@ -36,6 +40,7 @@ export class Renewal {
 
   private get(): void {
     this.taken++;
+    this.held.add();
     this.stock.take(this.want);
   }
 }

@@ -1,5 +1,6 @@
 import type { Machine } from './machine.ts';
 import type { Stock } from './stock.ts';
+import { Holding } from './supply/holding.ts';
 import type { Want } from './supply/takers.ts';
 
 /** The way of breaking down that the spare mends. */
@@ -32,12 +33,15 @@ export class Spare {
   lent = false;
   /** Called when it begins to wait, and when a piece is back in place. */
   onChange: (() => void) | null = null;
+  /** Pieces from stock that are put aside and not in place yet. */
+  readonly held: Holding;
   private readonly want: Want;
   /** Whether its repair is over and the machine has not gone on yet. */
   private returns = false;
 
-  constructor(stock: Stock, machine: Machine) {
+  constructor(stock: Stock, machine: Machine, clock: { readonly now: number }) {
     this.stock = stock;
+    this.held = new Holding(clock);
     this.machine = machine;
     this.want = stock.wantInTurn(this);
   }
@@ -77,6 +81,8 @@ export class Spare {
 
   /** A piece is in place again. */
   isBack(): void {
+    // A piece that was got from another machine was never put aside.
+    if (this.held.pieces > 0) this.held.remove();
     this.lent = false;
     this.returns = true;
     this.onChange?.();
@@ -98,6 +104,7 @@ export class Spare {
 
   private take(): void {
     this.taken++;
+    this.held.add();
     this.stock.take(this.want);
     this.breakdown.supplied();
   }

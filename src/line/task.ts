@@ -71,6 +71,7 @@ export class Task implements Actor, Client {
     // An idle machine does it at once; any other when it gets there.
     if (code === DUE) return this.#machine.wake();
     this.#renew();
+    this.#rules.renewal?.held.remove();
     this.#rules.onDone?.();
     this.#rules.crew.release(this);
     this.#machine.prepared();

@@ -21,6 +21,7 @@ const SHOWN: readonly Shown[] = [
   { key: 'cycle_service_level', heading: 'cycles not\nshort, %', as: percent },
   { key: 'mean_waiting_pieces', heading: 'waited\nfor', as: number, seldom: true },
   { key: 'mean_on_hand_pieces', heading: 'on\nhand', as: number },
+  { key: 'mean_allocated_pieces', heading: 'allo-\ncated', as: number, seldom: true },
   { key: 'mean_on_order_pieces', heading: 'on\norder', as: number },
   { key: 'orders', heading: 'orders\nplaced', as: number },
   { key: 'missing_pieces', heading: 'never\ncame', as: number, seldom: true },

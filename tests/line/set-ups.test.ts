@@ -35,6 +35,8 @@ describe('a set-up', () => {
     const outcome = ran(small('30 s', scenario));
     expect(seconds(outcome, 'only', 30)).toEqual({ working: 12, set_up: 8, awaiting_spare: 10 });
     expect(outcome.stocks.cutter).toMatchObject({ stock_outs: 1, fill_rate: 0.5, delivered_pieces: 1 });
+    // Each is put aside for as long as the set-up takes.
+    expect(outcome.stocks.cutter!.mean_allocated_pieces).toBeCloseTo(8 / 30, 12);
     expect(outcome.stocks.cutter!.mean_waiting_pieces).toBeCloseTo(10 / 30, 12);
   });
 

@@ -34,8 +34,8 @@ function newTool(name: string, spec: StationSpec, machine: Machine, plan: Plan):
 
 function renewalOf(stock: string | undefined, { line }: Plan): Renewal | null {
   if (stock === undefined) return null;
-  const renewal = new Renewal(line.stocks.get(stock)!);
-  line.takers.push({ stock, taken: () => renewal.taken });
+  const renewal = new Renewal(line.stocks.get(stock)!, line.calendar);
+  line.takers.push({ stock, taken: () => renewal.taken, heldSeconds: () => renewal.held.seconds() });
   return renewal;
 }
 
@@ -80,9 +80,9 @@ function handlingOf(spec: StationSpec, machine: Machine, plan: Plan): Handling |
 
 function spareOf(stock: string | undefined, machine: Machine, { line }: Plan): Spare | null {
   if (stock === undefined) return null;
-  const spare = new Spare(line.stocks.get(stock)!, machine);
+  const spare = new Spare(line.stocks.get(stock)!, machine, line.calendar);
   line.spares.push(spare);
-  line.takers.push({ stock, taken: () => spare.taken });
+  line.takers.push({ stock, taken: () => spare.taken, heldSeconds: () => spare.held.seconds() });
   return spare;
 }
 

@@ -131,6 +131,12 @@ export class Assemble implements Operation {
     return kind.used + kind.thrown + inKits + inHand + (this.ahead?.holding(kind) ?? 0);
   }
 
+  /** Integral of the mates of a kind that were taken and not used yet up to now, piece-seconds. */
+  heldSeconds(kind: MateKind): number {
+    const { kit } = this.on.mates;
+    return kind.held.seconds() + (kit?.kinds.includes(kind) ? kit.held.seconds() : 0);
+  }
+
   /** Lets a policy build ahead, for which each mate is taken by itself. */
   buildAhead(ahead: BuildAhead | null): void {
     for (const hand of this.hands) hand.scatter();

@@ -1,4 +1,5 @@
 import type { MateKind } from '../mate.ts';
+import { Holding } from './holding.ts';
 
 /**
  * Mates without features that one station alone takes, always one of each together. While a piece taken brings nothing
@@ -9,6 +10,8 @@ export class Kit {
   used = 0;
   thrown = 0;
   readonly kinds: readonly MateKind[];
+  /** Sets in hand. */
+  readonly held: Holding;
   private readonly clock: { readonly now: number };
   /** Sets that may be taken without a look at the stocks, those taken so far, and the sum of the times when, s. */
   private quiet = 0;
@@ -19,6 +22,7 @@ export class Kit {
   constructor(kinds: readonly MateKind[], clock: { readonly now: number }) {
     this.kinds = kinds;
     this.clock = clock;
+    this.held = new Holding(clock);
     for (const { stock } of kinds) stock.onLook = () => this.book();
   }
 
@@ -27,8 +31,20 @@ export class Kit {
     return this.taken < this.quiet || this.look();
   }
 
+  /** A set stays with a part. */
+  use(): void {
+    this.used++;
+    this.held.remove();
+  }
+
+  throwAway(): void {
+    this.thrown++;
+    this.held.remove();
+  }
+
   /** Takes a set, which must be on hand. */
   take(): void {
+    this.held.add();
     if (this.taken < this.quiet) {
       this.taken++;
       this.moments += this.clock.now;
@@ -51,6 +67,7 @@ export class Kit {
       kind.stock.onLook = null;
       kind.used += this.used;
       kind.thrown += this.thrown;
+      kind.held.absorb(this.held);
     }
   }
 

@@ -60,6 +60,8 @@ export const STOCK_MEASURES = [
     of: ({ tally: { cycles, shortCycles } }) => over(cycles - shortCycles, cycles),
   },
   { key: 'mean_on_hand_pieces', of: ({ tally, window }) => tally.onHandSeconds / window },
+  /** Taken and not used yet: in hand for the next part, joined to a part that is put aside, or aside for a repair. */
+  { key: 'mean_allocated_pieces', of: ({ tally, window }) => tally.heldSeconds / window },
   { key: 'mean_on_order_pieces', of: ({ tally, window }) => tally.onOrderSeconds / window },
   { key: 'orders', of: ({ tally }) => tally.orders },
   { key: 'ordered_pieces', of: ({ tally }) => tally.ordered },

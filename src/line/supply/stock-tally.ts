@@ -26,6 +26,8 @@ export class StockTally {
   onHandSeconds = 0;
   onOrderSeconds = 0;
   outSeconds = 0;
+  /** Integral of the pieces taken and not used yet, piece-seconds. */
+  heldSeconds = 0;
   /** Integral of the pieces that something waited for and that were not on hand, piece-seconds. */
   waitedSeconds = 0;
   /** Pieces put on hand out of the reserve, and the integral of those left in it, piece-seconds. */

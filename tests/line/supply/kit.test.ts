@@ -73,6 +73,9 @@ describe('mates taken as one', () => {
             short += counts.stockOuts;
           }
           const assembly = one.assemblies.get('joining')!;
+          const other = each.assemblies.get('joining')!;
+          for (const [m, { now }] of matesOf(one).all.entries())
+            expect(assembly.heldSeconds(now)).toBeCloseTo(other.heldSeconds(matesOf(each).all[m]!.now), 6);
           if (at === 200) assembly.buildAhead(null);
         }
       }),

@@ -7,6 +7,7 @@ import { Intake } from '../../intake.ts';
 import { Mate, type MateKind } from '../../mate.ts';
 import { Mates } from '../../mates.ts';
 import { Assemble } from '../../operations/assemble.ts';
+import { Holding } from '../../supply/holding.ts';
 import { correlateMate } from '../correlate.ts';
 import type { Plan } from '../plan.ts';
 import { readerOf } from './reader.ts';
@@ -36,6 +37,7 @@ function kindOf(
     want: stock.want(plan.station(station), standsIn),
     features: features.map((name) => own.find((feature) => feature.name === name)!),
     standsIn,
+    held: new Holding(plan.line.calendar),
     used: 0,
     thrown: 0,
   };
@@ -95,6 +97,10 @@ export function assemble(spec: SpecOf<'assemble'>, plan: Plan): Assemble {
   );
   assemblies.set(spec.name, made);
   for (const kind of made.on.mates.all.flatMap(({ kinds }) => kinds))
-    plan.line.takers.push({ stock: kind.stock.name, taken: () => made.taken(kind) });
+    plan.line.takers.push({
+      stock: kind.stock.name,
+      taken: () => made.taken(kind),
+      heldSeconds: () => made.heldSeconds(kind),
+    });
   return made;
 }

@@ -25,7 +25,11 @@ export function sourceParts(spec: StationSpec, takes: string, plan: Plan): Sourc
 export function counted<Of extends Source>(source: Of, { name }: StationSpec, plan: Plan): Of {
   const { line } = plan;
   const { supplies } = source.on;
-  for (const supply of supplies) line.takers.push({ stock: supply.stock.name, taken: () => supply.taken });
+  for (const supply of supplies) {
+    // What is taken is started on at once.
+    const { stock } = supply;
+    line.takers.push({ stock: stock.name, taken: () => supply.taken, heldSeconds: () => 0 });
+  }
   line.starts.push(() => source.taken * source.perPiece);
   const kinds = supplies.map(({ stock }) => stock.name);
   const wake = () => line.wake(plan.station(name));
