@@ -40,7 +40,8 @@ function mendline(args: readonly string[]) {
 const flat = (text: string) => text.replace(/\s+/g, ' ');
 
 function report(name: string): string[] {
-  return ['comparison.html', 'comparison.json', 'runs.csv'].map((file) => {
+  const twins = name === 'tray-cell' ? ['twins.csv'] : [];
+  return ['comparison.html', 'comparison.json', 'runs.csv', ...twins].map((file) => {
     const path = join(root, 'reports', name, file);
     if (!existsSync(path)) return `${name}/${file} is missing`;
     // A digest keeps a failure readable.
