@@ -4,6 +4,7 @@ import type { DisturbanceSpec, Disturbing } from '../scenario/disturbances.ts';
 import type { ByGrade } from '../scenario/grades.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { stretched, within } from './stretched.ts';
+import { undisturbed } from './undisturbed.ts';
 
 /** No speed, no flow of orders and no rate of breakdowns falls below this share of what it is otherwise. */
 export const LEAST = 0.01;
@@ -87,7 +88,7 @@ export function atSeverity(scenario: Scenario, factor: number): Scenario {
   if (!(factor >= 0 && factor < Number.POSITIVE_INFINITY))
     throw new RangeError(`a severity is 0 or more, and ${factor} is not`);
   if (factor === 1) return scenario;
-  if (factor === 0) return { ...scenario, disturbances: [] };
+  if (factor === 0) return undisturbed(scenario);
   // Each disturbance meets the function of its own kind, which the type checker cannot follow.
   const made = (it: DisturbanceSpec) => worse[it.disturbs](it as never, factor, scenario) as DisturbanceSpec;
   return { ...scenario, disturbances: scenario.disturbances.map(made) };
