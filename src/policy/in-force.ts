@@ -101,6 +101,12 @@ export class InForce {
     tell(this.state === ON);
   }
 
+  /** Of a response that sees to itself: it is in force from now on, or no longer. */
+  show(on: boolean): void {
+    this.become(on ? ON : IDLE);
+    this.tell();
+  }
+
   /** Its condition holds from now on, or no longer. */
   private call(holds: boolean): void {
     if (holds === this.met) return;

@@ -58,10 +58,12 @@ export function follow(responses: readonly ResponseSpec[], controls: Controls): 
     inForce[responses.findIndex((spec) => 'name' in spec && spec.name === name)]!.onChange(tell);
   for (const [i, spec] of responses.entries()) {
     // Each response meets the installer of its own kind, which the type checker cannot follow.
-    const turn = (installers[spec.do] as (spec: ResponseSpec, controls: Controls) => Switch | null)(
-      spec,
-      controls,
-    );
+    const install = installers[spec.do] as (
+      spec: ResponseSpec,
+      controls: Controls,
+      show: Switch,
+    ) => Switch | null;
+    const turn = install(spec, controls, (on) => inForce[i]!.show(on));
     if (turn !== null) inForce[i]!.start(turn, onResponse);
   }
 }

@@ -3,9 +3,13 @@ import { nameOf, watch } from './watches/watch.ts';
 
 /**
  * Holds a station when what it watches calls for it, and after a while releases it, freed of what disturbed it where that
- * can be put right there (`Controls.fix`). The watch starts anew after each fix.
+ * can be put right there (`Controls.fix`). The watch starts anew after each fix. It is in force while it holds the station.
  */
-export const stopAndFix: Install<'stop-and-fix'> = ({ station, watch: spec, takes, coolDown }, controls) => {
+export const stopAndFix: Install<'stop-and-fix'> = (
+  { station, watch: spec, takes, coolDown },
+  controls,
+  show,
+) => {
   const duration = controls.sampler(takes, `stop-and-fix/${station}/${nameOf(spec)}`);
   let deafUntil = 0;
   watch(spec, controls, {
@@ -14,9 +18,11 @@ export const stopAndFix: Install<'stop-and-fix'> = ({ station, watch: spec, take
       const time = duration();
       deafUntil = controls.now + time + coolDown;
       controls.hold(station);
+      show(true);
       controls.after(time, () => {
         controls.fix(station);
         controls.release(station);
+        show(false);
       });
     },
   });

@@ -138,6 +138,27 @@ describe('a response', () => {
     ]);
   });
 
+  it('goes by one that stops and fixes, while that holds its station', () => {
+    const text = `${gaugedCell({ rim: 'tolerance: 0.5 mm' })}
+disturbances:
+  hot: { disturbs: setting, setting: heater, by: 10 °C, at: 95 s, for: 50 s }
+policies:
+  p:
+    - do: stop-and-fix
+      name: stop
+      station: forming
+      watch: { at: gauging, sees: off-limits, count: 1, of-last: 1 }
+      takes: 30 s
+    - { do: hold, station: gauging, when: { response: stop } }
+`;
+    // Seen by 111 s; the tray formed by 120 s waits until 141 s.
+    expect(seconds(ran(small('142 s', text), 'p'), 'gauging', 142)).toEqual({
+      working: 12,
+      starved: 100,
+      held: 30,
+    });
+  });
+
   it('waits by times of its own where they vary', () => {
     const notice = 'notice: { distribution: uniform, low: 10 s, high: 20 s }';
     const twice = '{ any: [{ from: 30 s, to: 31 s }, { from: 60 s, to: 61 s }] }';
