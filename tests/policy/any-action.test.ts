@@ -58,6 +58,15 @@ const response = fc.oneof(
   fc.record({ do: fc.constant('hold'), station, when }),
 );
 
+/** A station of the line where a tool can be changed, or that has rejects: hardly one would be met by chance. */
+function whereItCan(kind: string, stations: readonly [string, Record<string, unknown>][]): object {
+  const first = (...does: string[]) => stations.find(([, spec]) => does.includes(spec.does as string))?.[0];
+  const trim = first('trim');
+  const judge = first('gauge', 'assemble');
+  if (kind === 'change-tool' && trim !== undefined) return { station: trim };
+  return kind === 'reject' && judge !== undefined ? { at: judge } : {};
+}
+
 /** The line with a policy of those responses that it can do; null where it can do none. */
 function acting(text: string, responses: readonly object[]): { scenario: Scenario; kinds: string[] } | null {
   const line = JSON.parse(text);
@@ -73,8 +82,7 @@ function acting(text: string, responses: readonly object[]): { scenario: Scenari
   const taken: object[] = [];
   let found: Scenario | null = null;
   for (const asked of responses) {
-    const changes = 'do' in asked && asked.do === 'change-tool' && trims.length > 0;
-    const response = changes ? { ...asked, station: trims[0]![0] } : asked;
+    const response = { ...asked, ...whereItCan((asked as { do: string }).do, stations) };
     try {
       const policies = { 'carry on': [], act: [...taken, response] };
       found = parseScenario(JSON.stringify({ ...line, policies }), 'any.yaml');
