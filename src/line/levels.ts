@@ -42,6 +42,8 @@ export class Levels implements Actor {
   happen(): void {
     for (const level of this.levels) if (level.isCrossed(this.amount())) level.cross();
     this.narrow();
+    // Whoever was told may have changed it at once, such as by pieces of a reserve.
+    this.look(this.amount());
   }
 
   private narrow(): void {
