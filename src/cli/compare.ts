@@ -10,12 +10,13 @@ import { twinsCsv } from '../report/twins-csv.ts';
 import { listed } from '../report/words.ts';
 import { EXIT } from './exit-codes.ts';
 import { coloured, columns } from './look.ts';
+import { type GivenModules, modulesOf } from './modules.ts';
 import { defaultFolder, doRuns, doTwins, UNFINISHED } from './runs.ts';
 import { version } from './version.ts';
 
 const TWINS = 'twins.csv';
 
-interface Given {
+interface Given extends GivenModules {
   readonly file: string;
   readonly seeds?: number;
   readonly workers?: number;
@@ -25,11 +26,12 @@ interface Given {
 }
 
 /** The command without what leaves the results alone, so that the report is the same on any machine. */
-function provenanceCommand({ file, seeds, noTwins }: Given): string {
+function provenanceCommand({ file, seeds, noTwins, policyModule = [] }: Given): string {
   return [
     ...['mendline', 'compare', file],
     ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
     ...(noTwins ? ['--no-twins'] : []),
+    ...[policyModule].flat().flatMap((path) => ['--policy-module', path]),
   ].join(' ');
 }
 
@@ -37,11 +39,21 @@ function provenanceCommand({ file, seeds, noTwins }: Given): string {
 export async function compareCommand(given: Given): Promise<number> {
   const read = readScenario(given.file);
   const { scenario, sha256, text } = read;
-  const wanted = given.out ?? (given.json ? undefined : defaultFolder(given.file, given.seeds));
+  const modules = await modulesOf(given, scenario);
+  const { files } = modules;
+  const wanted =
+    given.out ??
+    (given.json
+      ? undefined
+      : defaultFolder(
+          given.file,
+          given.seeds,
+          files.map(({ path }) => path),
+        ));
   const folder = wanted === undefined ? undefined : new OutputFolder(wanted);
   const seeds = given.seeds ?? scenario.run.seeds;
-  const options = { policies: scenario.policies, seeds, workers: given.workers, out: wanted };
-  const policies = scenario.policies.map((policy) => policy.name);
+  const options = { policies: modules.policies, seeds, workers: given.workers, modules, out: wanted };
+  const policies = modules.policies.map((policy) => policy.name);
   const twinned = scenario.disturbances.length > 0 && !given.noTwins;
   const pairs = twinned ? await doTwins(read, options) : [];
   const outcomes = twinned ? pairs.map(({ run }) => run) : await doRuns(read, options);
@@ -53,6 +65,7 @@ export async function compareCommand(given: Given): Promise<number> {
     twins,
     version: version(),
     scenario: { file: given.file, title: scenario.title, sha256 },
+    modules: files,
   });
   const asJson = `${JSON.stringify(document, null, 2)}\n`;
   if (given.json) process.stdout.write(asJson);
@@ -70,6 +83,7 @@ export async function compareCommand(given: Given): Promise<number> {
     provenance: {
       file: given.file,
       sha256,
+      modules: files,
       version: version(),
       command: provenanceCommand(given),
       seeds: seeds === 1 ? '1' : `1 to ${seeds}`,

@@ -1,4 +1,5 @@
 import { FailedRunError } from '../experiment/failed-run.ts';
+import { PolicyModuleError } from '../experiment/policy-module.ts';
 import { InterruptedError } from '../experiment/run-many.ts';
 import { UnreadableFileError } from '../experiment/scenario-file.ts';
 import { UnwritableError } from '../report/output-folder.ts';
@@ -16,6 +17,7 @@ export function explainFailure(error: unknown): number {
   const known: readonly [new (...args: never[]) => Error, number][] = [
     [UsageError, EXIT.usage],
     [UnreadableFileError, EXIT.scenario],
+    [PolicyModuleError, EXIT.scenario],
     [FailedRunError, EXIT.failedRun],
     [UnwritableError, EXIT.unwritable],
     [InterruptedError, EXIT.interrupted],

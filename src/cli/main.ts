@@ -35,20 +35,37 @@ const policy = {
   describe: 'name of the policy; by default the first',
 } as const;
 
+const modules = {
+  'policy-module': {
+    type: 'string',
+    requiresArg: true,
+    describe:
+      'TypeScript or JavaScript file with a policy as code, which is run; may be given more than once',
+  },
+  'module-timeout': {
+    type: 'number',
+    requiresArg: true,
+    describe: 'seconds that one call of a policy module may take; else 10',
+  },
+} as const;
+
 const OPTIONS = {
-  compare: { seeds, workers, json, out, 'no-twins': noTwins },
-  run: { policy, seeds, workers, json },
+  compare: { seeds, workers, json, out, 'no-twins': noTwins, ...modules },
+  run: { policy, seeds, workers, json, ...modules },
   check: { json },
   explain: { seeds: { ...seeds, describe: 'runs to simulate; else 10' }, json },
 };
 const COMMANDS = Object.keys(OPTIONS);
-/** The most that is taken for a count: each run and each worker needs memory. */
-const MOST: Readonly<Record<string, number>> = { seeds: MOST_SEEDS, workers: 256 };
+/** The most that is taken for a whole number: each run and each worker needs memory. */
+const MOST: Readonly<Record<string, number>> = { seeds: MOST_SEEDS, workers: 256, 'module-timeout': 3600 };
+/** What may be given more than once, as it is written and as the parser writes it. */
+const REPEATED: readonly string[] = ['policy-module', 'policyModule'];
 
 /** Refuses an option given twice, a count that is none, and a folder without a name. */
 function soundOptions(given: Record<string, unknown>): true {
   for (const [key, value] of Object.entries(given)) {
-    if (key !== '_' && Array.isArray(value)) throw new UsageError(`--${key} is given more than once`);
+    if (key !== '_' && !REPEATED.includes(key) && Array.isArray(value))
+      throw new UsageError(`--${key} is given more than once`);
   }
   for (const [key, most] of Object.entries(MOST)) {
     const value = given[key];

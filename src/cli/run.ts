@@ -7,11 +7,12 @@ import { singleText } from '../report/terminal.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import { EXIT } from './exit-codes.ts';
 import { coloured, columns } from './look.ts';
+import { type GivenModules, modulesOf } from './modules.ts';
 import { doRuns } from './runs.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 
-interface Given {
+interface Given extends GivenModules {
   readonly file: string;
   readonly policy?: string;
   readonly seeds?: number;
@@ -19,24 +20,32 @@ interface Given {
   readonly json: boolean;
 }
 
-/** Runs one policy and prints its measures. */
+/** Runs one policy and prints its measures: the one named, else that of the first policy module, else the scenario's first. */
 export async function runCommand(given: Given): Promise<number> {
   const read = readScenario(given.file);
   const { scenario, sha256 } = read;
-  const names = scenario.policies.map(({ name }) => name);
-  const policy = scenario.policies.find(({ name }) => name === (given.policy ?? names[0]));
+  const modules = await modulesOf(given, scenario);
+  const { files, policies } = modules;
+  const names = policies.map(({ name }) => name);
+  const policy = policies.find(({ name }) => name === (given.policy ?? files[0]?.name ?? names[0]));
   if (!policy) {
     throw new UsageError(
       `--policy "${given.policy}" is not in the scenario${suggestion(given.policy ?? '', names)}`,
     );
   }
   const seeds = given.seeds ?? scenario.run.seeds;
-  const outcomes = await doRuns(read, { policies: [policy], seeds, workers: given.workers });
+  const outcomes = await doRuns(read, { policies: [policy], seeds, workers: given.workers, modules });
   const comparison = compare([policy.name], outcomes);
   const capabilities = capabilitiesOf(outcomes, LEVEL);
   if (given.json) {
     const source = { file: given.file, title: scenario.title, sha256 };
-    const document = comparisonJson({ comparison, outcomes, version: version(), scenario: source });
+    const document = comparisonJson({
+      comparison,
+      outcomes,
+      version: version(),
+      scenario: source,
+      modules: files,
+    });
     process.stdout.write(
       `${JSON.stringify({ ...document, capabilities: capabilitiesJson(capabilities) }, null, 2)}\n`,
     );

@@ -9,16 +9,22 @@ import type { Outcome } from '../line/outcome.ts';
 import { runsCsv } from '../report/csv.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import type { PolicySpec } from '../scenario/scenario.ts';
+import type { Modules } from './modules.ts';
 
 /** Holds the runs that had finished when the others were cut short. */
 export const UNFINISHED = 'unfinished-runs.csv';
 
 /**
  * The folder that reports on a scenario go to unless another is named. With a number of seeds other than the
- * scenario's it is another one, so that a quick look does not replace the full report.
+ * scenario's, or with policy modules, it is another one, so that a quick look does not replace the full report.
  */
-export function defaultFolder(scenarioPath: string, seeds?: number): string {
-  const name = basename(scenarioPath, extname(scenarioPath));
+export function defaultFolder(
+  scenarioPath: string,
+  seeds?: number,
+  modulePaths: readonly string[] = [],
+): string {
+  const nameOf = (path: string) => basename(path, extname(path));
+  const name = [scenarioPath, ...modulePaths].map(nameOf).join('-');
   return join('reports', seeds === undefined ? name : `${name}-${seeds}-seeds`);
 }
 
@@ -26,6 +32,7 @@ export interface RunsOptions {
   readonly policies: readonly PolicySpec[];
   readonly seeds: number;
   readonly workers: number | undefined;
+  readonly modules: Modules;
   /** Where runs that had finished are kept when the others do not; by default the folder of the scenario's report. */
   readonly out?: string | undefined;
 }
@@ -47,7 +54,7 @@ const names = ({ policies }: RunsOptions) => policies.map(({ name }) => name);
 async function doTasks(
   { scenario, path }: ScenarioFile,
   tasks: readonly Task[],
-  { workers, out }: RunsOptions,
+  { workers, modules, out }: RunsOptions,
 ): Promise<Outcome[]> {
   const bar = new SingleBar({
     stream: process.stderr,
@@ -67,6 +74,8 @@ async function doTasks(
   try {
     return await runMany(scenario, tasks, {
       workers,
+      modules: modules.files,
+      moduleTimeout: modules.timeout,
       signal: interrupt.signal,
       onFinished: (finished) => shown && bar.update(finished),
     });

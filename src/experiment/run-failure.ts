@@ -1,9 +1,10 @@
 import { EndlessLoopError } from '../kernel/calendar.ts';
 import { SelfCheckError } from '../line/self-check.ts';
 import { StandstillError } from '../line/standstill.ts';
+import { PolicyModuleFault } from '../policy/module/calls.ts';
 import { RunawayResponseError } from '../policy/runaway.ts';
 
-const FAILURES = [StandstillError, EndlessLoopError, SelfCheckError, RunawayResponseError];
+const FAILURES = [StandstillError, EndlessLoopError, SelfCheckError, RunawayResponseError, PolicyModuleFault];
 
 /** Why a run failed, in words; null where the error is a fault of the program. */
 export function failureOf(error: unknown): string | null {

@@ -3,7 +3,10 @@ import { Tinypool } from 'tinypool';
 import type { Outcome } from '../line/outcome.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { FailedRunError } from './failed-run.ts';
-import type { Answer, Task } from './worker.ts';
+import { watchModules } from './module-watch.ts';
+import { type PolicyModuleFile, withModules } from './policy-module.ts';
+import { runOf } from './run-words.ts';
+import type { Answer, Task, Work } from './worker.ts';
 
 /** The runs were interrupted; those that had finished are kept, twins left out. */
 export class InterruptedError extends Error {
@@ -20,9 +23,16 @@ export class InterruptedError extends Error {
 export interface RunManyOptions {
   /** Number of worker threads; by default one a core. */
   readonly workers?: number | undefined;
+  /** Policies written as code, whose names stand among the tasks. */
+  readonly modules?: readonly PolicyModuleFile[] | undefined;
+  /** Time that a call of a policy module may take, s. */
+  readonly moduleTimeout?: number | undefined;
   readonly signal?: AbortSignal;
   readonly onFinished?: (finished: number, planned: number) => void;
 }
+
+/** Time that a call of a policy module may take unless another is said, s. */
+export const MODULE_TIMEOUT = 10;
 
 /** Every policy under seeds 1 to `seeds`: seed by seed, so that what has finished at any time can be paired. */
 export function plan(policies: readonly string[], seeds: number): Task[] {
@@ -47,29 +57,35 @@ export async function runMany(
   tasks: readonly Task[],
   options: RunManyOptions = {},
 ): Promise<Outcome[]> {
-  const { workers = availableParallelism(), signal, onFinished } = options;
+  const {
+    workers = availableParallelism(),
+    modules: files = [],
+    moduleTimeout = MODULE_TIMEOUT,
+    signal,
+    onFinished,
+  } = options;
   const threads = Math.min(workers, tasks.length);
-  const pool = new Tinypool({
-    filename: new URL('./worker.js', import.meta.url).href,
-    workerData: scenario,
-    minThreads: threads,
-    maxThreads: threads,
-  });
   const outcomes: (Outcome | undefined)[] = tasks.map(() => undefined);
   const done = (counts: (task: Task) => boolean) =>
     outcomes.filter((outcome, i) => outcome !== undefined && counts(tasks[i]!)) as Outcome[];
   // Of what is cut short only runs of the scenario as it is written are of use.
   const asWritten = ({ variant }: Task) => variant === undefined;
   const kept = () => done(asWritten);
+  const code = files.length > 0 ? watchModules(tasks, files, moduleTimeout, kept) : null;
+  const pool = new Tinypool({
+    filename: new URL('./worker.js', import.meta.url).href,
+    workerData: { scenario: withModules(scenario, files), modules: code?.work ?? null } satisfies Work,
+    minThreads: threads,
+    maxThreads: threads,
+  });
   const running: Promise<void>[] = [];
   let finished = 0;
   const one = async (task: Task, i: number) => {
-    const answer = (await pool.run(task)) as Answer;
+    const answer = (await pool.run(code ? { ...task, run: i } : task)) as Answer;
     if ('failure' in answer) {
       // Of several failures the first in the plan is told, whatever order the workers come to them in.
       await Promise.allSettled(running.slice(0, i));
-      const which = task.variant === undefined ? 'the run' : 'the undisturbed run';
-      throw new FailedRunError(`${which} of policy "${task.policy}"`, task.seed, answer.failure, kept());
+      throw new FailedRunError(runOf(task), task.seed, answer.failure, kept());
     }
     if ('fault' in answer) throw new Error(answer.fault);
     outcomes[i] = answer.outcome;
@@ -82,10 +98,12 @@ export async function runMany(
   });
   try {
     for (const [i, task] of tasks.entries()) running.push(one(task, i));
-    await Promise.race([Promise.all(running), aborted]);
+    await Promise.race([Promise.all(running), aborted, ...(code ? [code.caught] : [])]);
     return done(() => true);
   } finally {
     aborted.catch(() => {});
+    code?.caught.catch(() => {});
+    code?.end();
     await pool.destroy().catch(() => {});
   }
 }

@@ -65,18 +65,24 @@ function fromNothing(line: Line): Snapshot {
 const subtract = (all: ReadonlyMap<string, number>, before: ReadonlyMap<string, number>) =>
   Object.fromEntries([...all].map(([name, count]) => [name, count - (before.get(name) ?? 0)]));
 
+/** Puts what a policy has in code to work, beside its responses. */
+export type Code = (controls: Controls) => void;
+
 /** A line under a policy and with its disturbances, just started; `episodes` notes when these come and go. */
 export function prepare(
   scenario: Scenario,
   policy: string,
   seed: number,
   episodes: Episodes | null = null,
+  code?: Code,
 ): Line {
   const chosen = scenario.policies.find(({ name }) => name === policy);
   if (!chosen) throw new RangeError(`the scenario has no policy "${policy}"`);
   const line = buildLine(keeping(scenario, chosen.responses), seed);
   line.episodes = episodes;
-  follow(chosen.responses, new Controls(line));
+  const controls = new Controls(line);
+  follow(chosen.responses, controls);
+  code?.(controls);
   disturb(line, scenario.disturbances);
   line.start();
   return line;
@@ -88,12 +94,18 @@ export function prepare(
  * the start included. Parts still in the line at the end count as
  * started and in progress, not as good or scrap.
  * @param withCourse whether the outcome is to tell how the output went, too
- * @throws StandstillError, EndlessLoopError, SelfCheckError
+ * @throws StandstillError, EndlessLoopError, SelfCheckError, RunawayResponseError, PolicyModuleFault
  */
-export function simulate(scenario: Scenario, policy: string, seed: number, withCourse = false): Outcome {
+export function simulate(
+  scenario: Scenario,
+  policy: string,
+  seed: number,
+  withCourse = false,
+  code?: Code,
+): Outcome {
   const { warmUp, length } = scenario.run;
   const episodes = withCourse ? new Episodes() : null;
-  const line = prepare(scenario, policy, seed, episodes);
+  const line = prepare(scenario, policy, seed, episodes, code);
   if (warmUp > 0) line.calendar.run(warmUp);
   const from = warmUp > 0 ? snapshot(line) : fromNothing(line);
   const { bin, bins } = rollingOf(scenario.run);

@@ -2,6 +2,7 @@ import { workerData } from 'node:worker_threads';
 import type { Outcome } from '../line/outcome.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { inlineMore } from './inline-more.ts';
+import type { ModulesAtWork } from './module-code.ts';
 import { failureOf } from './run-failure.ts';
 import { simulate } from './simulate.ts';
 import { type Variant, variantOf } from './variant.ts';
@@ -14,6 +15,8 @@ export interface Task {
   readonly variant?: Variant;
   /** Whether the outcome is to tell how the output went. */
   readonly course?: boolean;
+  /** Its place among the runs that are planned; for policies written as code. */
+  readonly run?: number;
 }
 
 /**
@@ -27,8 +30,16 @@ export type Answer =
 
 inlineMore();
 
+/** What a worker is given once. */
+export interface Work {
+  readonly scenario: Scenario;
+  /** Null where no policy is written as code. */
+  readonly modules: ModulesAtWork | null;
+}
+
 // The pool hands its own data first and ours second.
-const [, scenario] = workerData as [unknown, Scenario];
+const [, { scenario, modules }] = workerData as [unknown, Work];
+const code = modules && new (await import('./module-code.ts')).CodeOfModules(modules, scenario);
 
 /** The scenarios that were made from it, by variant. */
 const made = new Map<string, Scenario>();
@@ -39,9 +50,11 @@ function scenarioOf(variant: Variant | undefined): Scenario {
   return made.get(key)!;
 }
 
-export default function run({ policy, seed, variant, course }: Task): Answer {
+export default async function run({ policy, seed, variant, course, run = 0 }: Task): Promise<Answer> {
   try {
-    return { outcome: simulate(scenarioOf(variant), policy, seed, course) };
+    const outcome = simulate(scenarioOf(variant), policy, seed, course, code?.of(policy, run));
+    await code?.settle(policy);
+    return { outcome };
   } catch (error) {
     const failure = failureOf(error);
     if (failure !== null) return { failure };

@@ -49,6 +49,16 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
 };
 
 /**
+ * Puts what a response does to work; what comes back takes whether it is in force, null where it sees to that itself.
+ * @param show takes whether it acts, from one that sees to that itself
+ */
+export function install(spec: ResponseSpec, controls: Controls, show: Switch = () => {}): Switch | null {
+  // Each response meets the installer of its own kind, which the type checker cannot follow.
+  const own = installers[spec.do] as (spec: ResponseSpec, controls: Controls, show: Switch) => Switch | null;
+  return own(spec, controls, show);
+}
+
+/**
  * Puts the responses of a policy to work in their order. Where several of those in force set the same thing, the last
  * in the list has its way; when it ends, the last of the others has, and when none is left, what was before.
  */
@@ -57,12 +67,6 @@ export function follow(responses: readonly ResponseSpec[], controls: Controls): 
   const onResponse = (name: string, tell: Switch) =>
     inForce[responses.findIndex((spec) => 'name' in spec && spec.name === name)]!.onChange(tell);
   for (const [i, spec] of responses.entries()) {
-    // Each response meets the installer of its own kind, which the type checker cannot follow.
-    const install = installers[spec.do] as (
-      spec: ResponseSpec,
-      controls: Controls,
-      show: Switch,
-    ) => Switch | null;
     const turn = install(spec, controls, (on) => inForce[i]!.show(on));
     if (turn !== null) inForce[i]!.start(turn, onResponse);
   }

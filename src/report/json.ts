@@ -1,4 +1,5 @@
 import { type Comparison, LEVEL, type Verdict } from '../experiment/comparison.ts';
+import type { PolicyModuleFile } from '../experiment/policy-module.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { MEASURES } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
@@ -15,6 +16,8 @@ export interface ComparisonDocument {
   /** Version of mendline that made the runs. */
   readonly version: string;
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
+  /** Policies written as code, with the hash of each file; left out where there are none. */
+  readonly policy_modules?: readonly ModuleDocument[];
   /** Every policy was run under each of these. */
   readonly seeds: readonly number[];
   /** Coverage of each mean's interval by itself, and of all the differences' intervals together. */
@@ -35,6 +38,12 @@ export interface ComparisonDocument {
   readonly runs: readonly RunDocument[];
   /** What the disturbances cost against undisturbed twins; only where these were run. */
   readonly twins?: TwinsDocument;
+}
+
+interface ModuleDocument {
+  readonly policy: string;
+  readonly file: string;
+  readonly sha256: string;
 }
 
 interface MeasureDocument {
@@ -81,6 +90,7 @@ export interface ComparisonSource {
   readonly twins?: Twins | undefined;
   readonly version: string;
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
+  readonly modules?: readonly PolicyModuleFile[];
 }
 
 /** A limited stock in one run. */
@@ -114,12 +124,16 @@ export function comparisonJson({
   twins,
   version,
   scenario,
+  modules = [],
 }: ComparisonSource): ComparisonDocument {
   const { baseline, comparisons, policies, measures, stateShares, crewShares, stocks } = comparison;
   return {
     format: 'mendline comparison 1',
     version,
     scenario: { file: scenario.file, title: scenario.title, sha256: scenario.sha256 },
+    ...(modules.length > 0 && {
+      policy_modules: modules.map(({ name, path, sha256 }) => ({ policy: name, file: path, sha256 })),
+    }),
     seeds: [...new Set(outcomes.map(({ seed }) => seed))],
     level: LEVEL,
     comparisons,

@@ -15,6 +15,8 @@ import { verdictSentences } from './verdict.ts';
 interface Provenance {
   readonly file: string;
   readonly sha256: string;
+  /** Files with policies written as code. */
+  readonly modules?: readonly { readonly path: string; readonly sha256: string }[];
   readonly version: string;
   readonly command: string;
   /** Such as `1 to 40`. */
@@ -188,15 +190,20 @@ ${define(measures.map(({ measure }) => [measure.name, `${measure.meaning}. ${mea
 ${define(states.map((state) => [STATE_LOOKS[state].word, STATE_LOOKS[state].meaning]))}`;
 }
 
-function origin({ file, sha256, version, command, seeds }: Provenance): string {
+function origin({ file, sha256, modules = [], version, command, seeds }: Provenance): string {
+  const code = modules.map(
+    (module) =>
+      `<dt>policy module</dt><dd>${escapeHtml(module.path)}</dd>\n` +
+      `<dt>its SHA-256</dt><dd><code>${escapeHtml(module.sha256)}</code></dd>\n`,
+  );
   return `<dl>
 <dt>scenario</dt><dd>${escapeHtml(file)}</dd>
 <dt>its SHA-256</dt><dd><code>${escapeHtml(sha256)}</code></dd>
-<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
+${code.join('')}<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
 <dt>seeds</dt><dd>${escapeHtml(seeds)}</dd>
 <dt>command</dt><dd><code>${escapeHtml(command)}</code></dd>
 </dl>
-<p class="note">The scenario, the seeds and the version together decide every digit.</p>`;
+<p class="note">The scenario, ${code.length > 0 ? 'the policy modules, ' : ''}the seeds and the version together decide every digit.</p>`;
 }
 
 const CAUTION =

@@ -22,6 +22,15 @@ describe('comparisonJson', () => {
     expect(JSON.stringify(documentOf(turned))).toBe(JSON.stringify(documentOf()));
   });
 
+  it('names the policies written as code with the hash of their files, and says nothing of them where there are none', () => {
+    const outcomes = sampleOutcomes();
+    const comparison = compare([...new Set(outcomes.map(({ policy }) => policy))], outcomes);
+    const modules = [{ name: 'b', path: 'b.ts', sha256: 'cd', code: 'not told' }];
+    const made = comparisonJson({ comparison, outcomes, version: '0.1.0', scenario: SCENARIO, modules });
+    expect(made.policy_modules).toEqual([{ policy: 'b', file: 'b.ts', sha256: 'cd' }]);
+    expect(documentOf()).not.toHaveProperty('policy_modules');
+  });
+
   it('holds the runs unrounded in keyed units', () => {
     const made = documentOf([outcome('a', 7, { scrap_rate: 1 / 3, lead_time_s: 600 })]);
     expect(made.runs[0]!.measures.scrap_rate).toBe(1 / 3);

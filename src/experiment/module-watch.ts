@@ -1,0 +1,41 @@
+import type { Outcome } from '../line/outcome.ts';
+import { FailedRunError } from './failed-run.ts';
+import type { ModulesAtWork } from './module-code.ts';
+import { ModulePulses, watchPulses } from './module-pulse.ts';
+import type { PolicyModuleFile } from './policy-module.ts';
+import { runOf } from './run-words.ts';
+import type { Task } from './worker.ts';
+
+/** Policy modules at work, and an eye on them. */
+export interface WatchedModules {
+  /** What the workers need of it. */
+  readonly work: ModulesAtWork;
+  /** Never comes true; fails with a FailedRunError once a module does not come back. */
+  readonly caught: Promise<never>;
+  /** Ends the watching. */
+  end(): void;
+}
+
+/**
+ * @param most time that a call of a module may take, s
+ * @param kept the outcomes of the runs that have finished
+ */
+export function watchModules(
+  tasks: readonly Task[],
+  files: readonly PolicyModuleFile[],
+  most: number,
+  kept: () => Outcome[],
+): WatchedModules {
+  const runs = tasks.length;
+  const pulses = new ModulePulses(runs);
+  let end = () => {};
+  const caught = new Promise<never>((_, reject) => {
+    end = watchPulses(pulses, runs, most, (run, time) => {
+      const task = tasks[run]!;
+      const { path } = files.find(({ name }) => name === task.policy)!;
+      const why = `at ${Number(time.toFixed(1))} s its module ${path} did not come back within ${most} s, as if it looped for ever`;
+      reject(new FailedRunError(runOf(task), task.seed, why, kept()));
+    });
+  });
+  return { work: { files, runs, pulses: pulses.memory, most }, caught, end: () => end() };
+}

@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import { Calls, PolicyModuleFault } from '../../../src/policy/module/calls.ts';
+
+const pulse = () => {
+  const beats: (number | string)[] = [];
+  return { beats, begin: (now: number) => beats.push(now), end: () => beats.push('end') };
+};
+
+describe('a call into a module', () => {
+  it('is told of once, however many are made within it', () => {
+    const heart = pulse();
+    const calls = new Calls('code.ts', () => 7, heart);
+    calls.into(() => calls.out(() => calls.into(() => undefined)));
+    calls.into(() => undefined);
+    expect(heart.beats).toEqual([7, 'end', 7, 'end']);
+  });
+
+  it('that throws is a fault with the time, and is told to have ended', () => {
+    const heart = pulse();
+    const calls = new Calls('code.ts', () => 7.25, heart);
+    const throws = () => {
+      throw new RangeError('too far');
+    };
+    expect(() => calls.into(throws)).toThrow(PolicyModuleFault);
+    expect(heart.beats).toEqual([7.25, 'end']);
+    expect(() => new Calls('code.ts', () => 7.25, null).into(throws)).toThrow(
+      'at 7.3 s its module code.ts threw: RangeError: too far',
+    );
+  });
+
+  it('refuses a promise', () => {
+    const calls = new Calls('code.ts', () => 0, null);
+    expect(() => calls.into(() => Promise.reject(new Error('nobody waits')))).toThrow(
+      'returned a promise: a policy acts at once; what is to come later goes by cell.after',
+    );
+  });
+
+  it('passes an error of the engine on as it was, though the module caught it', () => {
+    const calls = new Calls('code.ts', () => 0, null);
+    const own = new Error('of the engine');
+    const acts = () =>
+      calls.out(() => {
+        throw own;
+      });
+    let seen: unknown;
+    const code = () => {
+      try {
+        acts();
+      } catch (thrown) {
+        seen = thrown;
+      }
+    };
+    expect(() => calls.into(code)).toThrow(own);
+    expect(seen).not.toBe(own);
+  });
+
+  it('does nothing more once the run has failed', () => {
+    const calls = new Calls('code.ts', () => 0, null);
+    let done = 0;
+    expect(() =>
+      calls.into(() => {
+        try {
+          calls.refuse('the first');
+        } catch {}
+        calls.out(() => done++);
+      }),
+    ).toThrow('the first');
+    expect(done).toBe(0);
+  });
+});
