@@ -1,6 +1,8 @@
-// Writes the scenario format as JSON Schema to scenarios/scenario.schema.json, for editors to complete and check by.
+// Writes the formats of scenarios and supplements as JSON Schema, for editors to complete and check by.
 import { writeFileSync } from 'node:fs';
-import { jsonSchema } from '../.build/scenario/json-schema.js';
+import { jsonSchema, supplementJsonSchema } from '../.build/scenario/json-schema.js';
 
-const file = new URL('../scenarios/scenario.schema.json', import.meta.url);
-writeFileSync(file, `${JSON.stringify(jsonSchema(), null, 2)}\n`);
+const folder = new URL('../scenarios/', import.meta.url);
+const written = { 'scenario.schema.json': jsonSchema(), 'supplement.schema.json': supplementJsonSchema() };
+for (const [name, schema] of Object.entries(written))
+  writeFileSync(new URL(name, folder), `${JSON.stringify(schema, null, 2)}\n`);

@@ -9,6 +9,7 @@ import { comparisonText } from '../report/terminal.ts';
 import { twinsCsv } from '../report/twins-csv.ts';
 import { listed } from '../report/words.ts';
 import { EXIT } from './exit-codes.ts';
+import { chosenPolicies, type Joining, joinedOf, joiningFolder, joiningWords } from './joining.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { defaultFolder, doRuns, doTwins, UNFINISHED } from './runs.ts';
@@ -16,7 +17,7 @@ import { version } from './version.ts';
 
 const TWINS = 'twins.csv';
 
-interface Given extends GivenModules {
+interface Given extends Joining, GivenModules {
   readonly file: string;
   readonly seeds?: number;
   readonly workers?: number;
@@ -26,34 +27,30 @@ interface Given extends GivenModules {
 }
 
 /** The command without what leaves the results alone, so that the report is the same on any machine. */
-function provenanceCommand({ file, seeds, noTwins, policyModule = [] }: Given): string {
+function provenanceCommand(given: Given): string {
+  const { file, seeds, noTwins, policyModule = [] } = given;
   return [
-    ...['mendline', 'compare', file],
+    ...['mendline', 'compare', file, ...joiningWords(given)],
     ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
     ...(noTwins ? ['--no-twins'] : []),
-    ...[policyModule].flat().flatMap((path) => ['--policy-module', path]),
+    ...policyModule.flatMap((path) => ['--policy-module', path]),
   ].join(' ');
 }
 
-/** Compares all policies, where anything disturbs the line with their twins, too. Writes a report unless JSON alone is asked for; JSON with --out does both. */
+/** Compares all policies, or those chosen, where anything disturbs the line with their twins, too. Writes a report unless JSON alone is asked for; JSON with --out does both. */
 export async function compareCommand(given: Given): Promise<number> {
-  const read = readScenario(given.file);
+  const read = readScenario(given.file, given.with);
   const { scenario, sha256, text } = read;
   const modules = await modulesOf(given, scenario);
   const { files } = modules;
+  const chosen = chosenPolicies(modules, given);
+  const joined = joinedOf(read);
   const wanted =
-    given.out ??
-    (given.json
-      ? undefined
-      : defaultFolder(
-          given.file,
-          given.seeds,
-          files.map(({ path }) => path),
-        ));
+    given.out ?? (given.json ? undefined : defaultFolder(given.file, given.seeds, joiningFolder(given)));
   const folder = wanted === undefined ? undefined : new OutputFolder(wanted);
   const seeds = given.seeds ?? scenario.run.seeds;
-  const options = { policies: modules.policies, seeds, workers: given.workers, modules, out: wanted };
-  const policies = modules.policies.map((policy) => policy.name);
+  const options = { policies: chosen, seeds, workers: given.workers, modules, out: wanted };
+  const policies = chosen.map((policy) => policy.name);
   const twinned = scenario.disturbances.length > 0 && !given.noTwins;
   const pairs = twinned ? await doTwins(read, options) : [];
   const outcomes = twinned ? pairs.map(({ run }) => run) : await doRuns(read, options);
@@ -65,6 +62,7 @@ export async function compareCommand(given: Given): Promise<number> {
     twins,
     version: version(),
     scenario: { file: given.file, title: scenario.title, sha256 },
+    joined,
     modules: files,
   });
   const asJson = `${JSON.stringify(document, null, 2)}\n`;
@@ -80,6 +78,7 @@ export async function compareCommand(given: Given): Promise<number> {
     title: scenario.title,
     about: scenario.about,
     scenarioText: text,
+    joined,
     provenance: {
       file: given.file,
       sha256,

@@ -35,12 +35,16 @@ const policy = {
   describe: 'name of the policy; by default the first',
 } as const;
 
+/** Each takes one value and may be given several times. */
+const several = { type: 'string', array: true, nargs: 1, requiresArg: true } as const;
+const joined = {
+  with: { ...several, describe: 'supplement in YAML to join to FILE, with policies or disturbances' },
+} as const;
+const only = { ...several, describe: 'name of a policy to compare with the first; by default all' } as const;
 const modules = {
   'policy-module': {
-    type: 'string',
-    requiresArg: true,
-    describe:
-      'TypeScript or JavaScript file with a policy as code, which is run; may be given more than once',
+    ...several,
+    describe: 'TypeScript or JavaScript file with a policy as code, which is run',
   },
   'module-timeout': {
     type: 'number',
@@ -48,23 +52,23 @@ const modules = {
     describe: 'seconds that one call of a policy module may take; else 10',
   },
 } as const;
+/** What may be given more than once, as it is written and as the parser writes it. */
+const SEVERAL: readonly string[] = ['with', 'only', 'policy-module', 'policyModule'];
 
 const OPTIONS = {
-  compare: { seeds, workers, json, out, 'no-twins': noTwins, ...modules },
-  run: { policy, seeds, workers, json, ...modules },
-  check: { json },
+  compare: { ...joined, only, seeds, workers, json, out, 'no-twins': noTwins, ...modules },
+  run: { ...joined, policy, seeds, workers, json, ...modules },
+  check: { ...joined, json },
   explain: { seeds: { ...seeds, describe: 'runs to simulate; else 10' }, json },
 };
 const COMMANDS = Object.keys(OPTIONS);
 /** The most that is taken for a whole number: each run and each worker needs memory. */
 const MOST: Readonly<Record<string, number>> = { seeds: MOST_SEEDS, workers: 256, 'module-timeout': 3600 };
-/** What may be given more than once, as it is written and as the parser writes it. */
-const REPEATED: readonly string[] = ['policy-module', 'policyModule'];
 
-/** Refuses an option given twice, a count that is none, and a folder without a name. */
+/** Refuses an option given twice that may not be, a count that is none, and an empty name. */
 function soundOptions(given: Record<string, unknown>): true {
   for (const [key, value] of Object.entries(given)) {
-    if (key !== '_' && !REPEATED.includes(key) && Array.isArray(value))
+    if (key !== '_' && !SEVERAL.includes(key) && Array.isArray(value))
       throw new UsageError(`--${key} is given more than once`);
   }
   for (const [key, most] of Object.entries(MOST)) {
@@ -74,6 +78,9 @@ function soundOptions(given: Record<string, unknown>): true {
       throw new UsageError(`--${key} expects a whole number from 1 to ${most}`);
     }
   }
+  for (const key of SEVERAL)
+    if ((given[key] as readonly string[] | undefined)?.includes(''))
+      throw new UsageError(`--${key} expects a value after it`);
   if (given.out === '') throw new UsageError('--out expects the name of a folder');
   return true;
 }

@@ -2,9 +2,9 @@ import { type PolicyModuleFile, withModules } from '../experiment/policy-module.
 import { MODULE_TIMEOUT } from '../experiment/run-many.ts';
 import type { PolicySpec, Scenario } from '../scenario/scenario.ts';
 
-/** What the command line says of policy modules; one alone comes as a text. */
+/** What the command line says of policy modules. */
 export interface GivenModules {
-  readonly policyModule?: string | readonly string[];
+  readonly policyModule?: readonly string[];
   readonly moduleTimeout?: number;
 }
 
@@ -25,7 +25,7 @@ export async function modulesOf(
   scenario: Scenario,
 ): Promise<Modules> {
   const files: PolicyModuleFile[] = [];
-  const paths = [policyModule].flat();
+  const paths = policyModule;
   if (paths.length > 0) {
     // Loaded only now: the compiler takes its time, and most commands need none.
     const { readPolicyModule } = await import('../experiment/policy-module-file.ts');

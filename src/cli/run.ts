@@ -6,13 +6,14 @@ import { comparisonJson } from '../report/json.ts';
 import { singleText } from '../report/terminal.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import { EXIT } from './exit-codes.ts';
+import { type Joining, joinedOf } from './joining.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { doRuns } from './runs.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 
-interface Given extends GivenModules {
+interface Given extends Joining, GivenModules {
   readonly file: string;
   readonly policy?: string;
   readonly seeds?: number;
@@ -22,7 +23,7 @@ interface Given extends GivenModules {
 
 /** Runs one policy and prints its measures: the one named, else that of the first policy module, else the scenario's first. */
 export async function runCommand(given: Given): Promise<number> {
-  const read = readScenario(given.file);
+  const read = readScenario(given.file, given.with);
   const { scenario, sha256 } = read;
   const modules = await modulesOf(given, scenario);
   const { files, policies } = modules;
@@ -44,6 +45,7 @@ export async function runCommand(given: Given): Promise<number> {
       outcomes,
       version: version(),
       scenario: source,
+      joined: joinedOf(read),
       modules: files,
     });
     process.stdout.write(

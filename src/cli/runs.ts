@@ -16,15 +16,10 @@ export const UNFINISHED = 'unfinished-runs.csv';
 
 /**
  * The folder that reports on a scenario go to unless another is named. With a number of seeds other than the
- * scenario's, or with policy modules, it is another one, so that a quick look does not replace the full report.
+ * scenario's it is another one, so that a quick look does not replace the full report; so it is with what `joining` says.
  */
-export function defaultFolder(
-  scenarioPath: string,
-  seeds?: number,
-  modulePaths: readonly string[] = [],
-): string {
-  const nameOf = (path: string) => basename(path, extname(path));
-  const name = [scenarioPath, ...modulePaths].map(nameOf).join('-');
+export function defaultFolder(scenarioPath: string, seeds?: number, joining = ''): string {
+  const name = `${basename(scenarioPath, extname(scenarioPath))}${joining}`;
   return join('reports', seeds === undefined ? name : `${name}-${seeds}-seeds`);
 }
 

@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { parseScenario } from '../scenario/parse.ts';
+import { parseJoined } from '../scenario/parse.ts';
 import type { Scenario } from '../scenario/scenario.ts';
+import type { SupplementSpec } from '../scenario/supplement.ts';
 
-/** The scenario file cannot be read at all. */
+/** A file cannot be read at all. */
 export class UnreadableFileError extends Error {
   constructor(path: string, why: string) {
     super(`${path}: ${why}`);
@@ -11,31 +12,48 @@ export class UnreadableFileError extends Error {
   }
 }
 
-export interface ScenarioFile {
+interface TextFile {
   readonly path: string;
   readonly text: string;
   readonly sha256: string;
-  readonly scenario: Scenario;
 }
 
-const reasons: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file; name a scenario, such as scenarios/tray-cell.yaml',
-  EISDIR: 'this is a folder; name a scenario file in it',
-  EACCES: 'reading it is not permitted',
-};
+export interface ScenarioFile extends TextFile {
+  /** With what the supplements add. */
+  readonly scenario: Scenario;
+  readonly supplements: readonly (TextFile & SupplementSpec)[];
+}
 
-/**
- * Reads and checks a scenario file.
- * @throws UnreadableFileError, ScenarioError
- */
-export function readScenario(path: string): ScenarioFile {
-  let text: string;
+const reasons = (what: string, example: string): Readonly<Record<string, string>> => ({
+  ENOENT: `there is no such file; name a ${what}, such as ${example}`,
+  EISDIR: `this is a folder; name a ${what} file in it`,
+  EACCES: 'reading it is not permitted',
+});
+const OF_SCENARIOS = reasons('scenario', 'scenarios/tray-cell.yaml');
+const OF_SUPPLEMENTS = reasons('supplement', 'scenarios/policies/stop-on-misfits.yaml');
+
+function readText(path: string, reasons: Readonly<Record<string, string>>): TextFile {
   try {
-    text = readFileSync(path, 'utf8');
+    const text = readFileSync(path, 'utf8');
+    return { path, text, sha256: createHash('sha256').update(text).digest('hex') };
   } catch (error) {
     const { code, message } = error as NodeJS.ErrnoException;
     throw new UnreadableFileError(path, reasons[code ?? ''] ?? message);
   }
-  const sha256 = createHash('sha256').update(text).digest('hex');
-  return { path, text, sha256, scenario: parseScenario(text, path) };
+}
+
+/**
+ * Reads and checks a scenario file and the supplements that are joined to it.
+ * @throws UnreadableFileError, ScenarioError
+ */
+export function readScenario(path: string, supplements: readonly string[] = []): ScenarioFile {
+  const line = readText(path, OF_SCENARIOS);
+  const others = supplements.map((other) => readText(other, OF_SUPPLEMENTS));
+  const source = (file: TextFile) => ({ source: file.path, text: file.text });
+  const read = parseJoined(source(line), others.map(source));
+  return {
+    ...line,
+    scenario: read.scenario,
+    supplements: others.map((other, i) => ({ ...other, ...read.supplements[i]! })),
+  };
 }

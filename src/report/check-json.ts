@@ -8,20 +8,23 @@ import { shiftsText } from './calendar-text.ts';
 import { chartsJson } from './chart-texts.ts';
 import { disturbanceTexts } from './disturbance-text.ts';
 import { nominalWall } from './forming-text.ts';
+import { type Joined, joinedJson } from './joined.ts';
 
 export interface CheckSource {
   readonly scenario: Scenario;
   readonly ideal: IdealLine;
   readonly file: string;
   readonly sha256: string;
+  readonly joined?: readonly Joined[];
 }
 
 /** A scenario explained as data; numbers are in the unit that their key names, and null is no value or no limit. */
-export function checkJson({ scenario, ideal, file, sha256 }: CheckSource): object {
+export function checkJson({ scenario, ideal, file, sha256, joined = [] }: CheckSource): object {
   const { title, stations, crew, carriers, calendars, demand, policies } = scenario;
   return {
     format: 'mendline check 2',
     scenario: { file, title, sha256 },
+    ...joinedJson(joined),
     ideal_rate_per_h: ideal.rate * 3600,
     bottleneck: ideal.bottleneck,
     stations: ideal.stations.map(({ station, secondsPerPart, availability, rate, flow }, i) => {

@@ -11,6 +11,7 @@ import { demandTexts } from './demand-text.ts';
 import { caseTexts, disturbanceTexts } from './disturbance-text.ts';
 import { durationText } from './duration.ts';
 import { fixed, percent } from './format.ts';
+import { type Joined, joinedTexts } from './joined.ts';
 import { lineDrawing } from './line-drawing.ts';
 import { stationTexts } from './station-text.ts';
 import { stockTexts } from './stock-text.ts';
@@ -90,7 +91,12 @@ function responseText(response: ResponseSpec): string {
 }
 
 /** A scenario explained without running it. */
-export function checkText(scenario: Scenario, ideal: IdealLine, width: number): string {
+export function checkText(
+  scenario: Scenario,
+  ideal: IdealLine,
+  width: number,
+  joined: readonly Joined[] = [],
+): string {
   const { run, policies } = scenario;
   const listed = (items: readonly string[], none: string) =>
     items.length === 0
@@ -125,6 +131,7 @@ export function checkText(scenario: Scenario, ideal: IdealLine, width: number): 
     'Policies, the first being what the others are compared with',
     ...listed(responses, ''),
     '',
+    ...section('Joined to the scenario', joinedTexts(joined)),
     ...section(
       'Charts, by theory: readings independent and normal, centre and sigma as given',
       chartTexts(scenario),

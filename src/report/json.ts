@@ -6,6 +6,7 @@ import type { Outcome } from '../line/outcome.ts';
 import type { State } from '../line/state.ts';
 import { STOCK_MEASURES, type StockMeasures } from '../line/supply/stock-measures.ts';
 import { COUNT_KEYS } from './count-keys.ts';
+import { type Joined, joinedJson } from './joined.ts';
 import { keyedUnit } from './keyed-unit.ts';
 import { type TwinsDocument, twinsJson } from './twins-json.ts';
 
@@ -18,6 +19,8 @@ export interface ComparisonDocument {
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
   /** Policies written as code, with the hash of each file; left out where there are none. */
   readonly policy_modules?: readonly ModuleDocument[];
+  /** Left out where nothing was joined to the scenario. */
+  readonly supplements?: ReturnType<typeof joinedJson>['supplements'];
   /** Every policy was run under each of these. */
   readonly seeds: readonly number[];
   /** Coverage of each mean's interval by itself, and of all the differences' intervals together. */
@@ -91,6 +94,7 @@ export interface ComparisonSource {
   readonly version: string;
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
   readonly modules?: readonly PolicyModuleFile[];
+  readonly joined?: readonly Joined[];
 }
 
 /** A limited stock in one run. */
@@ -125,12 +129,14 @@ export function comparisonJson({
   version,
   scenario,
   modules = [],
+  joined = [],
 }: ComparisonSource): ComparisonDocument {
   const { baseline, comparisons, policies, measures, stateShares, crewShares, stocks } = comparison;
   return {
     format: 'mendline comparison 1',
     version,
     scenario: { file: scenario.file, title: scenario.title, sha256: scenario.sha256 },
+    ...joinedJson(joined),
     ...(modules.length > 0 && {
       policy_modules: modules.map(({ name, path, sha256 }) => ({ policy: name, file: path, sha256 })),
     }),

@@ -6,6 +6,7 @@ import { intervalCharts, stateCharts } from './charts.ts';
 import { escapeHtml } from './escape.ts';
 import { percent } from './format.ts';
 import { heading, scrolling, section } from './html.ts';
+import { type Joined, joinedOrigin, joinedTexts, unfolded } from './joined.ts';
 import { PAGE_STYLE } from './page-style.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 import { twinsSection } from './twins-page.ts';
@@ -30,6 +31,7 @@ export interface PageSource {
   /** What the scenario is, in words; blank lines part its paragraphs. */
   readonly about: string;
   readonly scenarioText: string;
+  readonly joined?: readonly Joined[];
   readonly provenance: Provenance;
   readonly warnings?: readonly string[];
 }
@@ -190,7 +192,10 @@ ${define(measures.map(({ measure }) => [measure.name, `${measure.meaning}. ${mea
 ${define(states.map((state) => [STATE_LOOKS[state].word, STATE_LOOKS[state].meaning]))}`;
 }
 
-function origin({ file, sha256, modules = [], version, command, seeds }: Provenance): string {
+function origin(
+  { file, sha256, modules = [], version, command, seeds }: Provenance,
+  joined: readonly Joined[],
+): string {
   const code = modules.map(
     (module) =>
       `<dt>policy module</dt><dd>${escapeHtml(module.path)}</dd>\n` +
@@ -199,7 +204,7 @@ function origin({ file, sha256, modules = [], version, command, seeds }: Provena
   return `<dl>
 <dt>scenario</dt><dd>${escapeHtml(file)}</dd>
 <dt>its SHA-256</dt><dd><code>${escapeHtml(sha256)}</code></dd>
-${code.join('')}<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
+${joinedOrigin(joined)}${code.join('')}<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
 <dt>seeds</dt><dd>${escapeHtml(seeds)}</dd>
 <dt>command</dt><dd><code>${escapeHtml(command)}</code></dd>
 </dl>
@@ -220,7 +225,7 @@ function withNameStrong(sentence: string, policies: readonly string[]): string {
 
 /** One file with everything in it: no scripts, nothing fetched. The same comparison gives the same bytes. */
 export function comparisonPage(source: PageSource): string {
-  const { comparison, twins, title, about, scenarioText, provenance, warnings = [] } = source;
+  const { comparison, twins, title, about, scenarioText, joined = [], provenance, warnings = [] } = source;
   const sentences = verdictSentences(comparison).map(
     (text) => `<li>${withNameStrong(text, comparison.policies)}</li>`,
   );
@@ -247,14 +252,14 @@ ${warnings.map((text) => `<p class="warning"><strong>Warning:</strong> ${escapeH
 </header>
 <main>
 ${section('verdict', 'Verdict', verdict)}
-${section('about', 'The scenario', `<div class="prose">${paragraphs(about)}</div>`)}
+${section('about', 'The scenario', `<div class="prose">${paragraphs([about, ...joinedTexts(joined)].join('\n\n'))}</div>`)}
 ${twins ? `${twinsSection(twins, comparison.policies)}\n` : ''}${section('intervals', 'Intervals', intervalFigures(comparison))}
 ${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison)).join('\n'))}
 ${section('states', 'What the stations did', stateFigures(comparison))}
 ${crewSection(comparison)}
 ${section('reading', 'How to read this', `<div class="prose">${reading(comparison)}</div>`)}
-${section('text', 'Scenario text', `<details>\n<summary>${escapeHtml(provenance.file)}</summary>\n<pre tabindex="0">${escapeHtml(scenarioText)}</pre>\n</details>`)}
-${section('origin', 'Provenance', origin(provenance))}
+${section('text', 'Scenario text', [unfolded(provenance.file, scenarioText), ...joined.map(({ file, text }) => unfolded(file, text))].join('\n'))}
+${section('origin', 'Provenance', origin(provenance, joined))}
 </main>
 <footer>
 ${section('caution', 'Caution', `<p class="caution">${escapeHtml(CAUTION)}</p>`)}

@@ -1,9 +1,11 @@
 import { findings, valueAt, withoutFaulty } from './findings.ts';
-import { locate, type Problem, ScenarioError } from './problem.ts';
-import type { Names } from './references/checker.ts';
+import { join } from './join.ts';
+import { type Finding, locate, type Refused, ScenarioError } from './problem.ts';
+import type { Names, Raw } from './references/checker.ts';
 import { crossReferences } from './references/references.ts';
 import type { Scenario } from './scenario.ts';
 import { schema } from './schema.ts';
+import { isSupplement, readSupplement, type SupplementSpec } from './supplement.ts';
 import { readYaml } from './yaml-text.ts';
 
 function entriesOf(section: unknown): [string, unknown][] {
@@ -31,20 +33,34 @@ function namesIn(raw: Record<string, unknown>, places: Names['places']): Names {
   };
 }
 
-/**
- * Reads the text of a scenario.
- * @param source what to call the text in messages, usually the file's path
- * @throws ScenarioError listing every problem of the text with its line and column
- */
-export function parseScenario(given: string, source: string): Scenario {
+/** A text and what to call it in messages, usually the file's path. */
+export interface Source {
+  readonly source: string;
+  readonly text: string;
+}
+
+/** A text as far as it can be read by itself. */
+interface ReadSource extends Source {
+  readonly read: ReturnType<typeof readYaml>;
+  /** Undefined where it cannot be read. */
+  readonly raw: unknown;
+}
+
+function readSource({ source, text: given }: Source): ReadSource {
   // A byte order mark takes no column in an editor.
   const text = given.replace(/^\uFEFF/, '');
-  const refuse = (problems: readonly Problem[]): never => {
-    throw new ScenarioError(problems, source, text);
-  };
   const read = readYaml(text);
-  if ('problems' in read) return refuse(read.problems);
-  const { document, lines, raw } = read;
+  return { source, text, read, raw: 'raw' in read ? read.raw : undefined };
+}
+
+/** The text with what keeps it from being read, or else with what was found in it. */
+function refusedIn({ source, text, read }: ReadSource, found: readonly Finding[]): Refused {
+  const problems = 'problems' in read ? read.problems : locate(found, read.document, read.lines);
+  return { source, text, problems };
+}
+
+/** What is wrong with a scenario's data, which may have been joined from several files, and the scenario if nothing is. */
+function judge(raw: unknown): { found: Finding[]; data: Raw | null } {
   const result = schema.safeParse(raw);
   const found = result.success ? [] : findings(result.error, raw);
   const sound = withoutFaulty(raw, found);
@@ -53,15 +69,55 @@ export function parseScenario(given: string, source: string): Scenario {
     const names = namesIn(raw as Record<string, unknown>, sound.places);
     found.push(...crossReferences(judged.data, names, result.success));
   }
-  if (found.length > 0 || !result.success) return refuse(locate(found, document, lines));
-  const {
-    stock,
-    parts = [],
-    demand = null,
-    disturbances = [],
-    cases = [],
-    mendline: _,
-    ...rest
-  } = result.data;
-  return { ...rest, stocks: stock, parts, demand, disturbances, cases };
+  return { found, data: result.success ? result.data : null };
+}
+
+const NO_LINE: Finding = {
+  path: [],
+  message:
+    'this file adds to a line and has none of its own; name the scenario of a line, and this file behind "--with"',
+};
+
+/**
+ * Reads the text of a scenario with those of supplements that are joined to it, in their order.
+ * @throws ScenarioError listing every problem of every text with its line and column
+ */
+export function parseJoined(
+  line: Source,
+  supplements: readonly Source[],
+): { scenario: Scenario; supplements: readonly SupplementSpec[] } {
+  const own = readSource(line);
+  const others = supplements.map(readSource);
+  const { raw, taken, ownerOf } = join(own, others);
+  const alone = others.map((other) => readSupplement(other.raw));
+  const readable = 'raw' in own.read;
+  const { found, data } = readable && !isSupplement(own.raw) ? judge(raw) : { found: [NO_LINE], data: null };
+  const refused = [
+    refusedIn(
+      own,
+      found.filter((finding) => ownerOf(finding) === undefined),
+    ),
+    ...others.map((other, i) =>
+      refusedIn(other, [
+        ...alone[i]!.found,
+        ...taken[i]!,
+        ...found.filter((finding) => ownerOf(finding) === i),
+      ]),
+    ),
+  ].filter(({ problems }) => problems.length > 0);
+  if (refused.length > 0 || data === null) throw new ScenarioError(refused);
+  const { stock, parts = [], demand = null, disturbances = [], cases = [], mendline: _, ...rest } = data;
+  return {
+    scenario: { ...rest, stocks: stock, parts, demand, disturbances, cases },
+    supplements: alone.map(({ spec }) => spec!),
+  };
+}
+
+/**
+ * Reads the text of a scenario.
+ * @param source what to call the text in messages, usually the file's path
+ * @throws ScenarioError listing every problem of the text with its line and column
+ */
+export function parseScenario(text: string, source: string): Scenario {
+  return parseJoined({ source, text }, []).scenario;
 }

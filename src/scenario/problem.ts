@@ -23,35 +23,49 @@ const SHOWN = 70;
 /** Text without what a terminal would obey; each such character becomes one that shows. */
 const printable = (text: string): string => text.replace(/(?!\t)\p{Cc}/gu, '\uFFFD');
 
-/** The scenario text has problems; all of them are listed. */
-export class ScenarioError extends Error {
-  readonly problems: readonly Problem[];
+/** A text with its problems, and what it is called in messages. */
+export interface Refused {
   readonly source: string;
   readonly text: string;
+  readonly problems: readonly Problem[];
+}
 
-  constructor(problems: readonly Problem[], source: string, text: string) {
-    super(`${source}: ${problems.length} ${problems.length === 1 ? 'problem' : 'problems'}`);
+/** The text of a scenario, or of what is joined to it, has problems; all of them are listed, text by text. */
+export class ScenarioError extends Error {
+  readonly refused: readonly Refused[];
+
+  constructor(refused: readonly Refused[]) {
+    const counts = refused.map(
+      ({ source, problems: { length } }) => `${source}: ${length} ${length === 1 ? 'problem' : 'problems'}`,
+    );
+    super(counts.join('\n'));
     this.name = 'ScenarioError';
-    this.problems = problems;
-    this.source = source;
-    this.text = text;
+    this.refused = refused;
+  }
+
+  get problems(): readonly Problem[] {
+    return this.refused.flatMap(({ problems }) => problems);
   }
 
   /** Each problem as `file:line:column: message` over the offending line and a mark below its place. */
   describe(): string {
-    const lines = this.text.split(/\r?\n/);
-    return this.problems
-      .map(({ line, column, message }) => {
-        const number = String(line).padStart(5);
-        const full = printable(lines[line - 1] ?? '');
-        const from = Math.max(0, Math.min(column - 40, full.length - SHOWN));
-        const shown = full.slice(from, from + SHOWN);
-        // Tabs stay tabs, so that the mark stands below its place however wide they are shown.
-        const mark = `${shown.slice(0, Math.max(0, column - 1 - from)).replace(/[^\t]/g, ' ')}^`;
-        return `${this.source}:${line}:${column}: ${printable(message)}\n${number} | ${shown}\n      | ${mark}`;
-      })
-      .join('\n');
+    return this.refused.map(describe).join('\n');
   }
+}
+
+function describe({ source, text, problems }: Refused): string {
+  const lines = text.split(/\r?\n/);
+  return problems
+    .map(({ line, column, message }) => {
+      const number = String(line).padStart(5);
+      const full = printable(lines[line - 1] ?? '');
+      const from = Math.max(0, Math.min(column - 40, full.length - SHOWN));
+      const shown = full.slice(from, from + SHOWN);
+      // Tabs stay tabs, so that the mark stands below its place however wide they are shown.
+      const mark = `${shown.slice(0, Math.max(0, column - 1 - from)).replace(/[^\t]/g, ' ')}^`;
+      return `${source}:${line}:${column}: ${printable(message)}\n${number} | ${shown}\n      | ${mark}`;
+    })
+    .join('\n');
 }
 
 function offset(document: Document, { path, key }: Finding): number {

@@ -1,18 +1,14 @@
-import { z } from 'zod';
 import { calendar } from './calendars.ts';
 import { carrier } from './carriers.ts';
 import { crew } from './crew.ts';
 import { demand } from './demand.ts';
-import { disturbance } from './disturbances.ts';
-import { count, duration, entry, label, name, named, namedOrNone, positiveDuration, text } from './fields.ts';
+import { count, duration, entry, named, namedOrNone, positiveDuration, text } from './fields.ts';
+import { format } from './format.ts';
 import { MOST_SEEDS } from './limits.ts';
 import { part } from './parts.ts';
-import { response } from './responses.ts';
+import { sections } from './sections.ts';
 import { station } from './stations.ts';
 import { stock } from './stocks.ts';
-
-/** The version of the scenario format that this program reads. */
-const FORMAT = 1;
 
 const run = entry({
   'warm-up': duration.describe('time that passes before anything is counted'),
@@ -28,9 +24,7 @@ const run = entry({
 
 /** The whole scenario file. */
 export const schema = entry({
-  mendline: z
-    .literal(FORMAT, { error: `expected the version of the scenario format, ${FORMAT}` })
-    .describe('version of the scenario format'),
+  mendline: format,
   title: text.describe('what the scenario is called in reports'),
   about: text.describe('what the scenario shows, and where its figures come from'),
   run,
@@ -41,18 +35,7 @@ export const schema = entry({
   carriers: namedOrNone(carrier).describe('what carries parts and circulates, so that the line is closed'),
   calendars: namedOrNone(calendar).describe('shifts and breaks, by name'),
   demand: demand.optional().describe('orders for good assemblies; left out, all that is made is taken'),
-  disturbances: named(disturbance).describe('what goes wrong, and when').optional(),
-  cases: z
-    .record(label, z.array(name, { error: 'expected a list of disturbances; [] is the undisturbed line' }), {
-      error: 'expected a mapping from names of cases to lists of disturbances',
-    })
-    .transform((entries) => Object.entries(entries).map(([name, disturbances]) => ({ name, disturbances })))
-    .optional()
-    .describe('disturbances that come together, by name; left out, the one case is all of them'),
-  policies: z
-    .record(label, z.array(response, { error: 'expected a list of responses; [] does nothing' }), {
-      error: 'expected a mapping from policy names to lists of responses',
-    })
-    .transform((entries) => Object.entries(entries).map(([name, responses]) => ({ name, responses })))
-    .describe('named lists of responses; the first policy is the one the others are compared with'),
+  disturbances: sections.disturbances.optional(),
+  cases: sections.cases.optional(),
+  policies: sections.policies,
 });

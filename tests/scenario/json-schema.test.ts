@@ -2,13 +2,14 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import { jsonSchema } from '../../src/scenario/json-schema.ts';
+import { jsonSchema, supplementJsonSchema } from '../../src/scenario/json-schema.ts';
 import { EVERY } from '../disturbance/every-disturbance.ts';
 import { FLOW } from './flow-sample.ts';
 import { changed, SOUND } from './sample.ts';
 
 const folder = new URL('../../scenarios/', import.meta.url);
-const validates = new Ajv2020({ strict: true, strictTypes: false }).compile(jsonSchema());
+const validating = (schema: object) => new Ajv2020({ strict: true, strictTypes: false }).compile(schema);
+const validates = validating(jsonSchema());
 const scenarios = readdirSync(folder).filter((name) => name.endsWith('.yaml'));
 
 /** Every property with its description, by name; a shared definition may hold it. */
@@ -85,5 +86,31 @@ describe('jsonSchema', () => {
     }
     expect(found.get('warm-up')).toContain('time that passes before anything is counted');
     expect(JSON.stringify(jsonSchema())).toContain('a time, such as 42 s');
+  });
+});
+
+describe('supplementJsonSchema', () => {
+  const joins = validating(supplementJsonSchema());
+  const policies = readdirSync(new URL('policies/', folder));
+
+  it('is what scenarios/supplement.schema.json holds', () => {
+    const written = readFileSync(new URL('supplement.schema.json', folder), 'utf8');
+    const now = `${JSON.stringify(supplementJsonSchema(), null, 2)}\n`;
+    expect(written === now, 'the scenario format has changed: run "npm run schema"').toBe(true);
+  });
+
+  it.each(policies)('takes the shipped supplement %s, which names it', (name) => {
+    const text = readFileSync(new URL(`policies/${name}`, folder), 'utf8');
+    joins(parse(text));
+    expect(joins.errors).toBeNull();
+    expect(text).toMatch(/^# yaml-language-server: \$schema=\.\.\/supplement\.schema\.json\n/);
+  });
+
+  it('refuses a scenario, an unknown key and a misspelt response', () => {
+    const sound =
+      'mendline: 1\ntitle: a\nabout: b\npolicies: { wait: [{ do: inspect, at: gauging, every: 1 }] }\n';
+    expect(joins(parse(sound))).toBe(true);
+    for (const wrong of [SOUND, `${sound}helpz: c\n`, sound.replace('inspect', 'inspct')])
+      expect(joins(parse(wrong))).toBe(false);
   });
 });

@@ -114,7 +114,7 @@ export function refusal(text: string): ScenarioError {
 export const problems = (text: string): readonly Problem[] => refusal(text).problems;
 
 /** The text without its marks ¤, and the place of each mark. */
-function marked(text: string): { text: string; places: { line: number; column: number }[] } {
+export function marked(text: string): { text: string; places: { line: number; column: number }[] } {
   const places = [];
   let clean = '';
   for (const [i, piece] of text.split('¤').entries()) {
