@@ -45,6 +45,10 @@ export const cell = ({
   frame = 'unlimited: true',
   stock = '',
   bench = false,
+  trimming = '8 s',
+  /** How the tab varies; without it there is none. */
+  tab = '',
+  offLimits = 'pass',
   disturbances = '',
 } = {}): string => `
 mendline: 1
@@ -53,12 +57,13 @@ about: Made up for a test.
 run: { warm-up: 0 s, length: ${length}, seeds: 1 }
 stock:
   sheet: { unlimited: true }
-  frame: { ${frame}, features: { groove: { nominal: 120.35 mm, own-sd: ${groove} } } }
+  frame: { ${frame}, features: { groove: { nominal: 120.35 mm, own-sd: ${groove} }${tab && ', notch: { nominal: 18 mm, class: H11, own-sd: 0.01 mm }'} } }
 ${stock}
 parts:
   tray:
     features:
       rim: { nominal: 120 mm, tolerance: 0.25 mm, made-at: forming, gains: { heater: -0.035 mm/°C }, own-sd: ${rim} }
+${tab && `      tab: { nominal: 18 mm, class: d11, made-at: trimming, ${tab} }`}
 stations:
   forming:
     does: form
@@ -68,22 +73,27 @@ stations:
     cycle: ${about(forming)}
     settings: { heater: { target: 148 °C${heater && `, ${heater}`} } }
     to: trimming
-  trimming: { does: trim, buffer: 8, cycle: ${about('8 s')}, to: marking }
+  trimming:
+    does: trim
+    buffer: 8
+    cycle: ${about(trimming)}
+${tab && '    set-ups: { blade change: { cycles: 1000, takes: 4 min } }\n    tool: { renewed-by: [blade change] }'}
+    to: marking
   marking: { does: mark, buffer: 8, cycle: ${about('8 s')}, takes-hold: 100 %, to: gauging }
   gauging:
     does: gauge
     buffer: 8
     cycle: ${about(gauging)}
     every: ${every}
-    measures: { rim: { ${reading} } }
-    off-limits: pass
+    measures: { rim: { ${reading} }${tab && ', tab: { repeatability: 0.006 mm }'} }
+    off-limits: ${offLimits}
     to: assembly
   assembly:
     does: assemble
     buffer: 20
     takes: [frame]
     cycle: ${about(assembly)}
-    fits: [{ hole: frame.groove, shaft: rim, ${fits} }]
+    fits: [{ hole: frame.groove, shaft: rim, ${fits} }${tab && ', { hole: frame.notch, shaft: tab }'}]
     misfit: scrap
     to: good
 ${

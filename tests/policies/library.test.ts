@@ -40,7 +40,7 @@ describe('the library of policies', () => {
     expect(shipped.length).toBeGreaterThanOrEqual(10);
   });
 
-  it('joins to the demo, whose frames get what two of them ask for', () => {
+  it('joins to the demo, with what some of them ask for', () => {
     const demo = readFileSync(new URL('../tray-cell.yaml', folder), 'utf8');
     const sizes = 'groove: { nominal: 120.35 mm }, notch: { nominal: 18.05 mm }';
     const text = demo.replace(
