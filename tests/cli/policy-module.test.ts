@@ -41,7 +41,7 @@ export default { name: 'scrap in code', start(cell: any): void {
   it('goes to a report of its own, which names it', async () => {
     const path = policy('idle', '');
     expect((await at.mendline(['compare', cell, '--policy-module', path])).code).toBe(0);
-    const page = readFileSync(join(at.path, 'reports', 'cell-idle', 'comparison.html'), 'utf8');
+    const page = readFileSync(join(at.path, 'reports', 'cell-with-idle', 'comparison.html'), 'utf8');
     expect(page).toContain('<dt>policy module</dt>');
     expect(page).toContain(`--policy-module ${path}</code>`);
   });
