@@ -1,5 +1,6 @@
 import { compare } from '../experiment/comparison.ts';
 import { readScenario } from '../experiment/scenario-file.ts';
+import { estimatedStocks } from '../experiment/stock-estimates.ts';
 import { compareTwins } from '../experiment/twins.ts';
 import { runsCsv } from '../report/csv.ts';
 import { comparisonJson } from '../report/json.ts';
@@ -64,6 +65,7 @@ export async function compareCommand(given: Given): Promise<number> {
     scenario: { file: given.file, title: scenario.title, sha256 },
     joined,
     modules: files,
+    estimated: estimatedStocks(scenario, chosen),
   });
   const asJson = `${JSON.stringify(document, null, 2)}\n`;
   if (given.json) process.stdout.write(asJson);

@@ -1,6 +1,7 @@
 import { capabilitiesOf } from '../experiment/capabilities.ts';
 import { compare, LEVEL } from '../experiment/comparison.ts';
 import { readScenario } from '../experiment/scenario-file.ts';
+import { estimatedStocks } from '../experiment/stock-estimates.ts';
 import { capabilitiesJson } from '../report/capability-json.ts';
 import { comparisonJson } from '../report/json.ts';
 import { singleText } from '../report/terminal.ts';
@@ -38,6 +39,7 @@ export async function runCommand(given: Given): Promise<number> {
   const outcomes = await doRuns(read, { policies: [policy], seeds, workers: given.workers, modules });
   const comparison = compare([policy.name], outcomes);
   const capabilities = capabilitiesOf(outcomes, LEVEL);
+  const estimated = estimatedStocks(scenario, [policy]);
   if (given.json) {
     const source = { file: given.file, title: scenario.title, sha256 };
     const document = comparisonJson({
@@ -46,6 +48,7 @@ export async function runCommand(given: Given): Promise<number> {
       version: version(),
       scenario: source,
       joined: joinedOf(read),
+      estimated,
       modules: files,
     });
     process.stdout.write(
@@ -53,7 +56,12 @@ export async function runCommand(given: Given): Promise<number> {
     );
   } else {
     process.stdout.write(
-      singleText(comparison, { title: scenario.title, colour: coloured(), width: columns() }, capabilities),
+      singleText(
+        comparison,
+        { title: scenario.title, colour: coloured(), width: columns() },
+        capabilities,
+        estimated,
+      ),
     );
   }
   return EXIT.done;

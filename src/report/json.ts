@@ -1,5 +1,6 @@
 import { type Comparison, LEVEL, type Verdict } from '../experiment/comparison.ts';
 import type { PolicyModuleFile } from '../experiment/policy-module.ts';
+import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { MEASURES } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
@@ -37,7 +38,7 @@ export interface ComparisonDocument {
   /** Mean share of the counted time that a crew's members were busy, by policy and crew. */
   readonly crew_busy_shares: Comparison['crewShares'];
   /** Mean over the runs that give a value, for each policy and limited stock. */
-  readonly stocks: readonly ({ readonly policy: string; readonly stock: string } & StockMeasures)[];
+  readonly stocks: readonly PolicyStockDocument[];
   readonly runs: readonly RunDocument[];
   /** What the disturbances cost against undisturbed twins; only where these were run. */
   readonly twins?: TwinsDocument;
@@ -95,7 +96,14 @@ export interface ComparisonSource {
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
   readonly modules?: readonly PolicyModuleFile[];
   readonly joined?: readonly Joined[];
+  readonly estimated?: EstimatedStocks;
 }
+
+/** A limited stock under one policy, with what theory says of its fill rate before any run; null where it says nothing. */
+type PolicyStockDocument = {
+  readonly policy: string;
+  readonly estimated_fill_rate: number | null;
+} & StockDocument;
 
 /** A limited stock in one run. */
 type StockDocument = { readonly stock: string } & StockMeasures;
@@ -130,6 +138,7 @@ export function comparisonJson({
   scenario,
   modules = [],
   joined = [],
+  estimated = {},
 }: ComparisonSource): ComparisonDocument {
   const { baseline, comparisons, policies, measures, stateShares, crewShares, stocks } = comparison;
   return {
@@ -166,7 +175,10 @@ export function comparisonJson({
     state_shares: stateShares,
     crew_busy_shares: crewShares,
     stocks: policies.flatMap((policy) =>
-      stockDocuments(stocks[policy]!).map((document) => ({ policy, ...document })),
+      stockDocuments(stocks[policy]!).map(({ stock, ...measured }) => ({
+        ...{ policy, stock, estimated_fill_rate: estimated[policy]?.[stock]?.fill ?? null },
+        ...measured,
+      })),
     ),
     runs: outcomes.map(runDocument),
     ...(twins && { twins: twinsJson(twins) }),

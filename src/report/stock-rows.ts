@@ -1,3 +1,4 @@
+import type { StockEstimate } from '../line/supply/stock-estimate.ts';
 import type { StockMeasures } from '../line/supply/stock-measures.ts';
 import { fixed, percent } from './format.ts';
 
@@ -34,15 +35,29 @@ const SHOWN: readonly Shown[] = [
   { key: 'shortage_cost', heading: 'shortage\ncost', as: amount, seldom: true },
 ];
 
-/** The measures of stocks as cells, a row for each; a dash where there is no value. */
-export function stockRows(stocks: Readonly<Record<string, StockMeasures>>) {
+/** Where there is no value. */
+const NONE = '\u2013';
+
+/**
+ * The measures of stocks as cells, a row for each, and beside the fill rate what theory says of it where it says anything
+ * of any.
+ */
+export function stockRows(
+  stocks: Readonly<Record<string, StockMeasures>>,
+  estimates: Readonly<Record<string, StockEstimate>> = {},
+) {
   const measures = Object.values(stocks);
   const shown = SHOWN.filter(({ key, seldom }) => !seldom || measures.some((own) => (own[key] ?? 0) !== 0));
-  return {
-    names: Object.keys(stocks),
-    columns: shown.map(({ key, heading, as }) => ({
-      heading,
-      cells: measures.map((own) => (own[key] === null ? '\u2013' : as(own[key]))),
-    })),
-  };
+  const columns = shown.map(({ key, heading, as }) => ({
+    key,
+    heading,
+    cells: measures.map((own) => (own[key] === null ? NONE : as(own[key]))),
+  }));
+  const fills = Object.keys(stocks).map((name) => estimates[name]?.fill ?? null);
+  if (fills.some((fill) => fill !== null)) {
+    const cells = fills.map((fill) => (fill === null ? NONE : percent(fill)));
+    const beside = columns.findIndex(({ key }) => key === 'fill_rate') + 1;
+    columns.splice(beside, 0, { key: 'fill_rate', heading: 'by\ntheory, %', cells });
+  }
+  return { names: Object.keys(stocks), columns };
 }

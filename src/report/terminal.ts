@@ -1,6 +1,7 @@
 import { Chalk, type ChalkInstance } from 'chalk';
 import type { CapabilityEstimate } from '../experiment/capabilities.ts';
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { STATES, type State } from '../line/state.ts';
 import { capabilityRows } from './capability-text.ts';
@@ -193,8 +194,14 @@ function capabilityLines(capabilities: readonly CapabilityEstimate[], ink: Chalk
 }
 
 /** How the limited stocks fared; nothing where there are none. */
-function stockLines({ stocks }: Comparison, policy: string, ink: ChalkInstance, width: number) {
-  const rows = stockRows(stocks[policy]!);
+function stockLines(
+  { stocks }: Comparison,
+  policy: string,
+  estimated: EstimatedStocks,
+  ink: ChalkInstance,
+  width: number,
+) {
+  const rows = stockRows(stocks[policy]!, estimated[policy]);
   if (rows.names.length === 0) return [];
   const columns: Column[] = [
     { heading: 'stock', side: 'left', cells: rows.names.map(printable) },
@@ -252,6 +259,7 @@ export function singleText(
   comparison: Comparison,
   { title, colour, width }: TerminalOptions,
   capabilities: readonly CapabilityEstimate[] = [],
+  estimated: EstimatedStocks = {},
 ): string {
   const ink = new Chalk({ level: colour ? 1 : 0 });
   const { baseline, measures } = comparison;
@@ -288,7 +296,7 @@ export function singleText(
     '',
     ...stateLines(comparison, baseline, ink, width),
     ...crewLines(comparison, baseline, ink, width),
-    ...stockLines(comparison, baseline, ink, width),
+    ...stockLines(comparison, baseline, estimated, ink, width),
     ...capabilityLines(capabilities, ink, width),
     ...wrap(basisOf(alone, LEVEL), width),
     '',

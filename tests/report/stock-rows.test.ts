@@ -34,6 +34,20 @@ it('writes shares in percent, money with two decimals and no value as a dash', (
   });
 });
 
+it('shows beside the fill rate what theory says of it, where it says anything', () => {
+  const stocks = { a: measures({ fill_rate: 0.9 }), b: measures({ fill_rate: 0.8 }) };
+  const estimate = (stock: string, fill: number | null) =>
+    ({ stock, demand: 1, failures: 0, fill, assumes: null }) as const;
+  const of = (fill: number | null) =>
+    stockRows(stocks, { a: estimate('a', fill), b: estimate('b', null) }).columns.map(
+      ({ heading, cells }) => [heading, cells],
+    );
+  const beside = of(0.912);
+  const at = beside.findIndex(([heading]) => heading === 'filled\nat once, %');
+  expect(beside[at + 1]).toEqual(['by\ntheory, %', ['91.2', '\u2013']]);
+  expect(of(null)).toHaveLength(beside.length - 1);
+});
+
 it('stands below what the stations did, the mean over the runs that give a value, within 80 columns', () => {
   const runs = [0.4, null].map((fill_rate, i) => ({
     ...outcome('a', i + 1),
