@@ -37,7 +37,7 @@ describe('draw-on-reserve', () => {
     const stock = levels.stocks.get('blank')!;
     const at = (time: number) => {
       levels.calendar.run(time);
-      return [stock.onHand, stock.reserve];
+      return [stock.onHand, stock.reserve.left];
     };
     expect([5, 15, 25, 35, 45, 55, 65, 75].map(at)).toEqual([
       [2, 5],
@@ -63,8 +63,8 @@ stations:
 policies:
   reserve: [{ do: draw-on-reserve, stock: blank, when: { stock: other, below: 1 } }]`;
     expect(seconds(run(40, text), 'only', 40)).toEqual({ working: 20, starved: 20 });
-    // None is ever left: what is drawn is taken at once, and was waited for.
-    expect(run(30, text).stocks.blank).toMatchObject({ out_share: 1, fill_rate: 0.5 });
+    // None is ever left: what is drawn is taken at once, and was waited for. A third piece is waited for at the end.
+    expect(run(30, text).stocks.blank).toMatchObject({ out_share: 1, fill_rate: 1 / 3 });
   });
 
   it('is there from the start where it is in force then', () => {
