@@ -5,6 +5,7 @@
 import { parseArgs } from 'node:util';
 import { commonLuck } from './topics/common-luck.js';
 import { demoLine } from './topics/demo-line.js';
+import { idlePolicy } from './topics/idle-policy.js';
 import { memory } from './topics/memory.js';
 import { referenceLine } from './topics/reference-line.js';
 import { scaling } from './topics/scaling.js';
@@ -17,6 +18,7 @@ const TOPICS = {
   'demo-line': demoLine,
   'ten-stocks': tenStocks,
   'common-luck': commonLuck,
+  'idle-policy': idlePolicy,
   memory,
   scaling,
   workers,
