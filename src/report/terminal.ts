@@ -11,6 +11,7 @@ import { percent } from './format.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 import { stockRows } from './stock-rows.ts';
 import { TWINS_HEADING, twinColumns, twinNotes } from './twin-cells.ts';
+import { twinStory } from './twin-story.ts';
 import { verdictSentences } from './verdict.ts';
 
 export interface TerminalOptions {
@@ -221,7 +222,9 @@ function twinLines(twins: Twins | undefined, policies: readonly string[], ink: C
     }),
   ];
   const notes = twinNotes(twins, policies).flatMap((note) => [...wrap(printable(note), width), '']);
+  const story = twinStory(twins, policies).flatMap((text) => [...wrap(printable(text), width, '  '), '']);
   return [
+    ...story,
     ...shareLines({ title: TWINS_HEADING, columns }, ink, width),
     ...notes.map((line) => ink.dim(line)),
   ];

@@ -8,6 +8,7 @@ import { fixed } from './format.ts';
 import { heading, scrolling, section } from './html.ts';
 import { TWINS_HEADING, twinColumns, twinNotes } from './twin-cells.ts';
 import { timeUnit, twinCharts } from './twin-charts.ts';
+import { twinStory } from './twin-story.ts';
 
 const note = (text: string) => `<p class="note">${escapeHtml(text)}</p>`;
 
@@ -81,6 +82,9 @@ ${twins.curves.map(curveTable).join('\n')}
 /** What the disturbances cost: the table, the definitions of its measures and the curves. */
 export function twinsSection(twins: Twins, policies: readonly string[]): string {
   const body = [
+    `<div class="prose">${twinStory(twins, policies)
+      .map((text) => `<p>${escapeHtml(text)}</p>`)
+      .join('\n')}</div>`,
     `<p>${escapeHtml(`${TWINS_HEADING[0]!.toUpperCase()}${TWINS_HEADING.slice(1)}.`)}</p>`,
     table(twins, policies),
     ...twinNotes(twins, policies).map(note),
