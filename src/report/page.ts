@@ -253,7 +253,7 @@ ${warnings.map((text) => `<p class="warning"><strong>Warning:</strong> ${escapeH
 <main>
 ${section('verdict', 'Verdict', verdict)}
 ${section('about', 'The scenario', `<div class="prose">${paragraphs([about, ...joinedTexts(joined)].join('\n\n'))}</div>`)}
-${twins ? `${twinsSection(twins, comparison.policies)}\n` : ''}${section('intervals', 'Intervals', intervalFigures(comparison))}
+${twins ? `${twinsSection(twins, comparison)}\n` : ''}${section('intervals', 'Intervals', intervalFigures(comparison))}
 ${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison)).join('\n'))}
 ${section('states', 'What the stations did', stateFigures(comparison))}
 ${crewSection(comparison)}

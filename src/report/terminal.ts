@@ -212,8 +212,9 @@ function stockLines(
 }
 
 /** What the disturbances cost, where twins were run. */
-function twinLines(twins: Twins | undefined, policies: readonly string[], ink: ChalkInstance, width: number) {
+function twinLines(twins: Twins | undefined, comparison: Comparison, ink: ChalkInstance, width: number) {
   if (twins === undefined) return [];
+  const { policies } = comparison;
   const columns: Column[] = [
     { heading: 'policy', side: 'left', cells: policies.map(printable) },
     ...twinColumns(twins, policies).map(({ name, unit, cells }): Column => {
@@ -222,7 +223,7 @@ function twinLines(twins: Twins | undefined, policies: readonly string[], ink: C
     }),
   ];
   const notes = twinNotes(twins, policies).flatMap((note) => [...wrap(printable(note), width), '']);
-  const story = twinStory(twins, policies).flatMap((text) => [...wrap(printable(text), width, '  '), '']);
+  const story = twinStory(twins, comparison).flatMap((text) => [...wrap(printable(text), width, '  '), '']);
   return [
     ...story,
     ...shareLines({ title: TWINS_HEADING, columns }, ink, width),
@@ -249,7 +250,7 @@ export function comparisonText(
   return [
     ...titleLines(title, ink, width),
     ...verdict,
-    ...twinLines(twins, comparison.policies, ink, width),
+    ...twinLines(twins, comparison, ink, width),
     ...(comparison.policies.length > 1 ? [...to, ''] : []),
     ...comparison.measures.flatMap((compared) => measureLines(compared, comparison, ink, width)),
     ...wrap(basisOf(comparison, LEVEL), width),

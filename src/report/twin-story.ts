@@ -1,25 +1,35 @@
-import { LEVEL } from '../experiment/comparison.ts';
+import { type Comparison, LEVEL } from '../experiment/comparison.ts';
 import type { TwinKey } from '../experiment/twin-measures.ts';
 import type { Twins } from '../experiment/twins.ts';
+import type { Estimate } from '../statistics/estimate.ts';
 import { percentLevel } from './cells.ts';
 import { durationText } from './duration.ts';
 import { formatOf } from './format.ts';
 import { listed } from './words.ts';
 
+/** A measure of policies, against twins or not. */
+interface Compared {
+  readonly measure: {
+    readonly key: string;
+    readonly shown: { readonly unit: string; readonly factor: number };
+  };
+  readonly rows: readonly { readonly policy: string; readonly estimate: Estimate }[];
+}
+
 /** The rows of one measure, and how its numbers are written; undefined where no run gives a value. */
-function found(twins: Twins, key: TwinKey) {
-  const compared = twins.measures.find(({ measure }) => measure.key === key);
+function found(measures: readonly Compared[], key: TwinKey | 'throughput_per_h') {
+  const compared = measures.find(({ measure }) => measure.key === key);
   if (compared === undefined) return undefined;
   const format = formatOf(compared);
-  const { unit } = compared.measure.shown;
   const told = (policy: string) => {
     const estimate = compared.rows.find((row) => row.policy === policy)?.estimate;
     if (estimate === undefined) return undefined;
     const interval = estimate.lower === null ? '' : ` (${format.interval(estimate)})`;
-    return `${format.value(estimate.value)} ${unit}${interval}`;
+    return `${format.value(estimate.value)} ${format.unit}${interval}`;
   };
   const byMean = [...compared.rows].sort((a, b) => a.estimate.value - b.estimate.value);
-  return { told, least: byMean[0]!, most: byMean.at(-1)! };
+  const [least, most] = [byMean[0]!, byMean.at(-1)!];
+  return { told, least, most, differ: least.estimate.value !== most.estimate.value };
 }
 
 /** What came over the line under a policy, and when in the mean. */
@@ -30,10 +40,10 @@ function whatHit(twins: Twins, policy: string): string {
   return `What hit the line: ${listed(each)}, mean times since the start of a run under ${policy}.`;
 }
 
-function cost(twins: Twins, policy: string): string[] {
-  const lost = found(twins, 'output_lost_parts')?.told(policy);
-  const before = found(twins, 'undisturbed_throughput_per_h')?.told(policy);
-  const scrap = found(twins, 'scrap_caused_parts')?.told(policy);
+function cost({ measures }: Twins, policy: string): string[] {
+  const lost = found(measures, 'output_lost_parts')?.told(policy);
+  const before = found(measures, 'undisturbed_throughput_per_h')?.told(policy);
+  const scrap = found(measures, 'scrap_caused_parts')?.told(policy);
   if (lost === undefined || before === undefined) return [];
   const scrapped = scrap === undefined ? '' : `, and scrapped ${scrap} more`;
   return [
@@ -41,27 +51,32 @@ function cost(twins: Twins, policy: string): string[] {
   ];
 }
 
-/** Who lost least, by the means alone. */
-function whoRecovered(twins: Twins, policies: readonly string[]): string[] {
-  const lost = found(twins, 'output_lost_parts');
-  if (policies.length < 2 || lost === undefined || lost.least.estimate.value === lost.most.estimate.value)
-    return [];
-  const said = [
-    `least was lost under ${lost.least.policy}, ${lost.told(lost.least.policy)}`,
-    `most under ${lost.most.policy}, ${lost.told(lost.most.policy)}`,
+/** Who made most in spite of it, by the means alone: who loses least may be one who makes little anyway. */
+function whoRecovered({ measures }: Twins, comparison: Comparison): string[] {
+  const made = found(comparison.measures, 'throughput_per_h');
+  const lost = found(measures, 'output_lost_parts');
+  if (made === undefined || lost === undefined || !made.differ) return [];
+  const making = ({ policy }: { readonly policy: string }) =>
+    `${policy}, ${made.told(policy)}, with ${lost.told(policy)} lost against its own undisturbed run`;
+  const recovery = found(measures, 'time_to_recover_s');
+  const scrap = found(measures, 'scrap_caused_parts');
+  const besides = [
+    ...(recovery?.differ
+      ? [`${recovery.least.policy} was back soonest, after ${recovery.told(recovery.least.policy)}`]
+      : []),
+    ...(scrap?.differ
+      ? [`${scrap.least.policy} scrapped fewest more, ${scrap.told(scrap.least.policy)}`]
+      : []),
   ];
-  const recovery = found(twins, 'time_to_recover_s');
-  const scrap = found(twins, 'scrap_caused_parts');
-  if (recovery !== undefined)
-    said.push(`${recovery.least.policy} was back soonest, after ${recovery.told(recovery.least.policy)}`);
-  if (scrap !== undefined)
-    said.push(`${scrap.least.policy} scrapped fewest more, ${scrap.told(scrap.least.policy)}`);
-  return [`Who recovered, by the means: ${listed(said)}.`];
+  return [
+    `Who recovered, by the means: most was made under ${making(made.most)}; least under ${making(made.least)}.` +
+      (besides.length > 0 ? ` Of all, ${listed(besides)}.` : ''),
+  ];
 }
 
-/** The table of what the disturbances cost in a few sentences, for somebody who has not read the scenario. */
-export function twinStory(twins: Twins, policies: readonly string[]): string[] {
-  const [baseline] = policies;
+/** What the disturbances cost in a few sentences, for somebody who has not read the scenario. */
+export function twinStory(twins: Twins, comparison: Comparison): string[] {
+  const { baseline } = comparison;
   const intervals =
     twins.seeds > 1
       ? [
@@ -69,9 +84,9 @@ export function twinStory(twins: Twins, policies: readonly string[]): string[] {
         ]
       : [];
   return [
-    whatHit(twins, baseline!),
-    ...cost(twins, baseline!),
-    ...whoRecovered(twins, policies),
+    whatHit(twins, baseline),
+    ...cost(twins, baseline),
+    ...whoRecovered(twins, comparison),
     ...intervals,
   ];
 }

@@ -1,4 +1,4 @@
-import { LEVEL } from '../experiment/comparison.ts';
+import { type Comparison, LEVEL } from '../experiment/comparison.ts';
 import { BINS_A_WINDOW } from '../experiment/rolling.ts';
 import type { Curve, Twins } from '../experiment/twins.ts';
 import { percentLevel } from './cells.ts';
@@ -80,9 +80,10 @@ ${twins.curves.map(curveTable).join('\n')}
 }
 
 /** What the disturbances cost: the table, the definitions of its measures and the curves. */
-export function twinsSection(twins: Twins, policies: readonly string[]): string {
+export function twinsSection(twins: Twins, comparison: Comparison): string {
+  const { policies } = comparison;
   const body = [
-    `<div class="prose">${twinStory(twins, policies)
+    `<div class="prose">${twinStory(twins, comparison)
       .map((text) => `<p>${escapeHtml(text)}</p>`)
       .join('\n')}</div>`,
     `<p>${escapeHtml(`${TWINS_HEADING[0]!.toUpperCase()}${TWINS_HEADING.slice(1)}.`)}</p>`,
