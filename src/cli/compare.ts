@@ -1,4 +1,5 @@
 import { compare } from '../experiment/comparison.ts';
+import { recoveredOf } from '../experiment/recovered.ts';
 import { readScenario } from '../experiment/scenario-file.ts';
 import { estimatedStocks } from '../experiment/stock-estimates.ts';
 import { compareTwins } from '../experiment/twins.ts';
@@ -9,6 +10,7 @@ import { comparisonPage } from '../report/page.ts';
 import { comparisonText } from '../report/terminal.ts';
 import { twinsCsv } from '../report/twins-csv.ts';
 import { listed } from '../report/words.ts';
+import { boundLast, boundOf } from '../scenario/bound.ts';
 import { EXIT } from './exit-codes.ts';
 import { chosenPolicies, type Joining, joinedOf, joiningFolder, joiningWords } from './joining.ts';
 import { coloured, columns } from './look.ts';
@@ -50,17 +52,21 @@ export async function compareCommand(given: Given): Promise<number> {
     given.out ?? (given.json ? undefined : defaultFolder(given.file, given.seeds, joiningFolder(given)));
   const folder = wanted === undefined ? undefined : new OutputFolder(wanted);
   const seeds = given.seeds ?? scenario.run.seeds;
-  const options = { policies: chosen, seeds, workers: given.workers, modules, out: wanted };
-  const policies = chosen.map((policy) => policy.name);
+  const ordered = boundLast(chosen);
+  const bound = boundOf(ordered);
+  const options = { policies: ordered, seeds, workers: given.workers, modules, out: wanted };
+  const policies = ordered.map((policy) => policy.name);
   const twinned = scenario.disturbances.length > 0 && !given.noTwins;
   const pairs = twinned ? await doTwins(read, options) : [];
   const outcomes = twinned ? pairs.map(({ run }) => run) : await doRuns(read, options);
-  const comparison = compare(policies, outcomes);
+  const comparison = compare(policies, outcomes, bound);
+  const recovered = bound === null ? undefined : recoveredOf(policies, outcomes, bound);
   const twins = twinned ? compareTwins(policies, pairs, scenario.run) : undefined;
   const document = comparisonJson({
     comparison,
     outcomes,
     twins,
+    recovered,
     version: version(),
     scenario: { file: given.file, title: scenario.title, sha256 },
     joined,
@@ -71,12 +77,18 @@ export async function compareCommand(given: Given): Promise<number> {
   if (given.json) process.stdout.write(asJson);
   else
     process.stdout.write(
-      comparisonText(comparison, { title: scenario.title, colour: coloured(), width: columns() }, twins),
+      comparisonText(
+        comparison,
+        { title: scenario.title, colour: coloured(), width: columns() },
+        twins,
+        recovered,
+      ),
     );
   if (!folder) return EXIT.done;
   const page = comparisonPage({
     comparison,
     twins,
+    recovered,
     title: scenario.title,
     about: scenario.about,
     scenarioText: text,

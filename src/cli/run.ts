@@ -5,6 +5,7 @@ import { estimatedStocks } from '../experiment/stock-estimates.ts';
 import { capabilitiesJson } from '../report/capability-json.ts';
 import { comparisonJson } from '../report/json.ts';
 import { singleText } from '../report/terminal.ts';
+import { boundOf } from '../scenario/bound.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import { EXIT } from './exit-codes.ts';
 import { type Joining, joinedOf } from './joining.ts';
@@ -37,7 +38,7 @@ export async function runCommand(given: Given): Promise<number> {
   }
   const seeds = given.seeds ?? scenario.run.seeds;
   const outcomes = await doRuns(read, { policies: [policy], seeds, workers: given.workers, modules });
-  const comparison = compare([policy.name], outcomes);
+  const comparison = compare([policy.name], outcomes, boundOf([policy]));
   const capabilities = capabilitiesOf(outcomes, LEVEL);
   const estimated = estimatedStocks(scenario, [policy]);
   if (given.json) {

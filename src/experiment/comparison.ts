@@ -18,7 +18,7 @@ export interface Row {
   readonly estimate: Estimate;
   /** Paired difference to the first policy; null for the first policy itself. */
   readonly difference: Estimate | null;
-  /** Null for the first policy, and where one seed gives no interval. */
+  /** Null for the first policy and the bound, and where one seed gives no interval. */
   readonly verdict: Verdict | null;
 }
 
@@ -27,10 +27,15 @@ export interface MeasureComparison {
   readonly rows: readonly Row[];
 }
 
-/** What many runs say of the policies. Every difference interval holds together with all the others at LEVEL. */
+/**
+ * What many runs say of the policies. Every difference interval holds together with all the others at LEVEL, that of a
+ * bound by itself.
+ */
 export interface Comparison {
   readonly policies: readonly string[];
   readonly baseline: string;
+  /** The policy that is a bound, and stands for reference: it is among the policies, the last, and not among the comparisons. */
+  readonly bound: string | null;
   readonly seeds: number;
   readonly comparisons: number;
   /** Only the measures that the runs give a value for. */
@@ -97,16 +102,22 @@ function meanStocks(outcomes: readonly Outcome[]): Record<string, StockMeasures>
 
 /**
  * Compares policies by their outcomes, which must hold every policy under the same seeds, in order of seed.
- * @param policies names in the scenario's order; the first is the one the others are compared with
+ * @param policies names in the scenario's order, a bound last; the first is the one the others are compared with
+ * @param bound the name of the policy that is the bound, if it is among them
  */
-export function compare(policies: readonly string[], outcomes: readonly Outcome[]): Comparison {
+export function compare(
+  policies: readonly string[],
+  outcomes: readonly Outcome[],
+  bound: string | null = null,
+): Comparison {
   const baseline = policies[0]!;
   const byPolicy = new Map(policies.map((name) => [name, outcomes.filter(({ policy }) => policy === name)]));
   const base = byPolicy.get(baseline)!;
   const judged = MEASURES.filter(({ key }) =>
     policies.some((name) => values(byPolicy.get(name)!, key).length > 0),
   );
-  const comparisons = Math.max(1, (policies.length - 1) * judged.length);
+  const compared = policies.filter((name) => name !== baseline && name !== bound);
+  const comparisons = Math.max(1, compared.length * judged.length);
 
   const rowOf = (measure: (typeof MEASURES)[number], policy: string): Row | null => {
     const own = byPolicy.get(policy)!;
@@ -119,13 +130,16 @@ export function compare(policies: readonly string[], outcomes: readonly Outcome[
       const other = base[i]!.measures[measure.key];
       return one === null || other === null ? [] : [one - other];
     });
-    const difference = paired.length > 0 ? meanInterval(paired, LEVEL, comparisons) : null;
+    const together = policy === bound ? 1 : comparisons;
+    const difference = paired.length > 0 ? meanInterval(paired, LEVEL, together) : null;
+    if (policy === bound) return { policy, estimate, difference, verdict: null };
     return { policy, estimate, difference, verdict: difference && verdictOf(difference, measure.better) };
   };
 
   return {
     policies,
     baseline,
+    bound,
     seeds: base.length,
     comparisons,
     measures: judged.map((measure) => ({

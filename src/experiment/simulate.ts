@@ -13,6 +13,7 @@ import type { Stock } from '../line/stock.ts';
 import { stockCost, stockMeasures } from '../line/supply/stock-measures.ts';
 import { StockTally } from '../line/supply/stock-tally.ts';
 import { Tally } from '../line/tally.ts';
+import { foreseeing, seeTruth } from '../policy/foresee.ts';
 import { keeping } from '../policy/keep.ts';
 import { follow } from '../policy/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -78,12 +79,14 @@ export function prepare(
 ): Line {
   const chosen = scenario.policies.find(({ name }) => name === policy);
   if (!chosen) throw new RangeError(`the scenario has no policy "${policy}"`);
-  const line = buildLine(keeping(scenario, chosen.responses), seed);
+  const met = foreseeing(scenario, chosen);
+  const line = buildLine(keeping(met, chosen.responses), seed);
   line.episodes = episodes;
   const controls = new Controls(line);
   follow(chosen.responses, controls);
   code?.(controls);
-  disturb(line, scenario.disturbances);
+  seeTruth(line, met, chosen);
+  disturb(line, met.disturbances);
   line.start();
   return line;
 }

@@ -6,6 +6,7 @@ import { cannibalise } from './cannibalise.ts';
 import { changeTool } from './change-tool.ts';
 import { drawOnReserve } from './draw-on-reserve.ts';
 import { expedite } from './expedite.ts';
+import { foresee } from './foresee.ts';
 import { hold } from './hold.ts';
 import { InForce } from './in-force.ts';
 import { inspect } from './inspect.ts';
@@ -46,6 +47,7 @@ const installers: { readonly [Kind in ResponseSpec['do']]: Install<Kind> } = {
   'draw-on-reserve': drawOnReserve,
   skip,
   reroute,
+  foresee,
 };
 
 /**

@@ -1,4 +1,4 @@
-import type { Comparison, MeasureComparison } from '../experiment/comparison.ts';
+import type { Comparison, MeasureComparison, Row } from '../experiment/comparison.ts';
 import { formatOf } from './format.ts';
 import { counted } from './words.ts';
 
@@ -9,13 +9,18 @@ export interface Cells {
   readonly interval: string;
   readonly difference: string;
   readonly differenceInterval: string;
-  /** `better`, `worse`, `undecided`, `no change`, `baseline`, `no claim`, `not compared` or `no value`. */
+  /** `better`, `worse`, `undecided`, `no change`, `baseline`, `bound`, `no claim`, `not compared` or `no value`. */
   readonly verdict: string;
 }
 
 /** The rows of one measure's table, one for every policy, those without a value included. */
-export function cellsOf(compared: MeasureComparison, { policies, baseline }: Comparison): Cells[] {
+export function cellsOf(compared: MeasureComparison, { policies, baseline, bound }: Comparison): Cells[] {
   const format = formatOf(compared);
+  const wordOf = ({ policy, verdict, difference }: Row) => {
+    if (policy === baseline) return 'baseline';
+    if (policy === bound) return 'bound';
+    return verdict ?? (difference ? 'no claim' : 'not compared');
+  };
   return policies.map((policy) => {
     const row = compared.rows.find((found) => found.policy === policy);
     if (!row) {
@@ -27,8 +32,7 @@ export function cellsOf(compared: MeasureComparison, { policies, baseline }: Com
       interval: format.interval(row.estimate),
       difference: row.difference ? format.signed(row.difference.value) : '',
       differenceInterval: row.difference ? format.interval(row.difference) : '',
-      verdict:
-        policy === baseline ? 'baseline' : (row.verdict ?? (row.difference ? 'no claim' : 'not compared')),
+      verdict: wordOf(row),
     };
   });
 }
@@ -50,12 +54,15 @@ export function notesOf(compared: MeasureComparison, { policies, seeds }: Compar
 }
 
 /** How many runs there are and what the intervals hold for. */
-export function basisOf({ policies, seeds, comparisons }: Comparison, level: number): string {
+export function basisOf(
+  { policies, baseline, bound, seeds, comparisons }: Comparison,
+  level: number,
+): string {
   const runs = counted(policies.length * seeds, 'run');
   const made =
     policies.length === 1
       ? `${runs} of one policy, each under its own seed.`
-      : `${runs}: ${policies.length} policies, each under the same ${counted(seeds, 'seed')}.`;
+      : `${runs}: ${bound === null ? `${policies.length} policies` : `${counted(policies.length - 1, 'policy', 'policies')} and the bound`}, each under the same ${counted(seeds, 'seed')}.`;
   const share = `${percentLevel(level)} %`;
   if (seeds < 2) return `${made} One run gives no interval.`;
   if (policies.length === 1) return `${made} Each interval holds by itself at ${share}.`;
@@ -63,9 +70,12 @@ export function basisOf({ policies, seeds, comparisons }: Comparison, level: num
     comparisons === 1
       ? 'there is one comparison, so they need no widening'
       : `each is widened by Bonferroni's inequality for ${comparisons} comparisons`;
+  const others = policies.filter((policy) => policy !== baseline && policy !== bound);
+  if (others.length === 0)
+    return `${made} Each interval holds by itself at ${share}, that of the difference of the bound, too.`;
   return (
     `${made} The intervals of the differences hold together at ${share}: ${widened}. ` +
-    `The intervals of the means hold each by itself at ${share}.`
+    `The intervals of the means hold each by itself at ${share}${bound === null ? '' : ', and so do those of the differences of the bound'}.`
   );
 }
 

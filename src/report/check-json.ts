@@ -2,6 +2,7 @@ import { meanOf } from '../kernel/distributions/index.ts';
 import type { IdealLine } from '../line/ideal.ts';
 import { stockEstimates } from '../line/supply/stock-estimate.ts';
 import { workingShare } from '../line/week.ts';
+import { boundOf } from '../scenario/bound.ts';
 import { routesOf } from '../scenario/routes.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { shiftsText } from './calendar-text.ts';
@@ -76,6 +77,7 @@ export function checkJson({ scenario, ideal, file, sha256, joined = [] }: CheckS
     }),
     disturbances: disturbanceTexts(scenario),
     cases: scenario.cases,
+    ...(boundOf(policies) !== null && { bound: boundOf(policies) }),
     policies: policies.map(({ name, responses }) => ({
       name,
       responses: responses.map((response) => response.do),

@@ -1,8 +1,10 @@
 import type { IdealLine } from '../line/ideal.ts';
+import { isBound } from '../scenario/bound.ts';
 import { reMarkOf } from '../scenario/re-mark.ts';
 import type { ResponseSpec } from '../scenario/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { sparesOf } from '../scenario/spares.ts';
+import { boundText } from './bound-text.ts';
 import { calendarTexts } from './calendar-text.ts';
 import { chartTexts } from './chart-texts.ts';
 import { cut, padLeft, padRight, printable, wrap } from './columns.ts';
@@ -82,6 +84,7 @@ function actsOn(response: ResponseSpec): string {
   if ('for' in response) return response.for;
   if ('spare' in response) return response.spare;
   if ('crew' in response) return response.crew;
+  if (response.do === 'foresee') return 'all that is to come';
   return 'stock' in response ? response.stock : response.station;
 }
 
@@ -102,9 +105,13 @@ export function checkText(
     items.length === 0
       ? [`  ${none}`]
       : items.flatMap((item) => wrap(`- ${printable(item)}`, width - 2, '  ').map((line) => `  ${line}`));
-  const responses = policies.map(({ name, responses }) =>
-    responses.length === 0 ? `${name}: no response` : `${name}: ${responses.map(responseText).join(', ')}`,
-  );
+  const responses = policies.map((policy) => {
+    const { name, responses } = policy;
+    if (isBound(policy)) return boundText(policy, scenario);
+    return responses.length === 0
+      ? `${name}: no response`
+      : `${name}: ${responses.map(responseText).join(', ')}`;
+  });
   const section = (heading: string, items: readonly string[]) =>
     items.length > 0 ? [heading, ...listed(items, ''), ''] : [];
   return [

@@ -1,11 +1,13 @@
 import { type Comparison, LEVEL, type Verdict } from '../experiment/comparison.ts';
 import type { PolicyModuleFile } from '../experiment/policy-module.ts';
+import type { Recovered } from '../experiment/recovered.ts';
 import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { MEASURES } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
 import type { State } from '../line/state.ts';
 import { STOCK_MEASURES, type StockMeasures } from '../line/supply/stock-measures.ts';
+import { type BoundDocument, boundJson } from './bound-json.ts';
 import { COUNT_KEYS } from './count-keys.ts';
 import { type Joined, joinedJson } from './joined.ts';
 import { keyedUnit } from './keyed-unit.ts';
@@ -40,6 +42,8 @@ export interface ComparisonDocument {
   /** Mean over the runs that give a value, for each policy and limited stock. */
   readonly stocks: readonly PolicyStockDocument[];
   readonly runs: readonly RunDocument[];
+  /** The policy that is a bound; left out where there is none. */
+  readonly bound?: BoundDocument;
   /** What the disturbances cost against undisturbed twins; only where these were run. */
   readonly twins?: TwinsDocument;
 }
@@ -92,6 +96,7 @@ export interface ComparisonSource {
   readonly comparison: Comparison;
   readonly outcomes: readonly Outcome[];
   readonly twins?: Twins | undefined;
+  readonly recovered?: Recovered | undefined;
   readonly version: string;
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
   readonly modules?: readonly PolicyModuleFile[];
@@ -134,13 +139,14 @@ export function comparisonJson({
   comparison,
   outcomes,
   twins,
+  recovered,
   version,
   scenario,
   modules = [],
   joined = [],
   estimated = {},
 }: ComparisonSource): ComparisonDocument {
-  const { baseline, comparisons, policies, measures, stateShares, crewShares, stocks } = comparison;
+  const { baseline, bound, comparisons, policies, measures, stateShares, crewShares, stocks } = comparison;
   return {
     format: 'mendline comparison 1',
     version,
@@ -181,6 +187,7 @@ export function comparisonJson({
       })),
     ),
     runs: outcomes.map(runDocument),
+    ...(bound !== null && { bound: boundJson(bound, recovered) }),
     ...(twins && { twins: twinsJson(twins) }),
   };
 }

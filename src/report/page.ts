@@ -1,6 +1,8 @@
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import type { Recovered } from '../experiment/recovered.ts';
 import type { Twins } from '../experiment/twins.ts';
 import type { State } from '../line/state.ts';
+import { withBoundMarked, withBoundMarkedInTwins } from './bound-text.ts';
 import { basisOf, type Cells, cellsOf, notesOf, percentLevel } from './cells.ts';
 import { intervalCharts, stateCharts } from './charts.ts';
 import { escapeHtml } from './escape.ts';
@@ -8,6 +10,7 @@ import { percent } from './format.ts';
 import { heading, scrolling, section } from './html.ts';
 import { type Joined, joinedOrigin, joinedTexts, unfolded } from './joined.ts';
 import { PAGE_STYLE } from './page-style.ts';
+import { recoveredSection } from './recovered-page.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 import { twinsSection } from './twins-page.ts';
 import { verdictSentences } from './verdict.ts';
@@ -27,6 +30,8 @@ interface Provenance {
 export interface PageSource {
   readonly comparison: Comparison;
   readonly twins?: Twins | undefined;
+  /** Where there is a bound. */
+  readonly recovered?: Recovered | undefined;
   readonly title: string;
   /** What the scenario is, in words; blank lines part its paragraphs. */
   readonly about: string;
@@ -183,6 +188,12 @@ function reading(comparison: Comparison): string {
   ];
   const define = (pairs: readonly (readonly [string, string])[]) =>
     `<dl>${pairs.map(([term, text]) => `<dt>${escapeHtml(term)}</dt><dd>${escapeHtml(text)}</dd>`).join('\n')}</dl>`;
+  if (comparison.bound !== null)
+    terms.push([
+      'bound',
+      `${comparison.bound} is no policy, since no line can know what it knows. It stands for reference: nothing is claimed of ` +
+        'it, and it is not among the comparisons. The interval of its difference holds by itself.',
+    ]);
   const kept = comparison.policies.length > 1 ? terms : terms.slice(0, 1);
   return `<h3>Words</h3>
 ${define(kept)}
@@ -225,7 +236,9 @@ function withNameStrong(sentence: string, policies: readonly string[]): string {
 
 /** One file with everything in it: no scripts, nothing fetched. The same comparison gives the same bytes. */
 export function comparisonPage(source: PageSource): string {
-  const { comparison, twins, title, about, scenarioText, joined = [], provenance, warnings = [] } = source;
+  const { title, about, scenarioText, joined = [], provenance, recovered, warnings = [] } = source;
+  const comparison = withBoundMarked(source.comparison);
+  const twins = source.twins && withBoundMarkedInTwins(source.twins, source.comparison);
   const sentences = verdictSentences(comparison).map(
     (text) => `<li>${withNameStrong(text, comparison.policies)}</li>`,
   );
@@ -253,7 +266,7 @@ ${warnings.map((text) => `<p class="warning"><strong>Warning:</strong> ${escapeH
 <main>
 ${section('verdict', 'Verdict', verdict)}
 ${section('about', 'The scenario', `<div class="prose">${paragraphs([about, ...joinedTexts(joined)].join('\n\n'))}</div>`)}
-${twins ? `${twinsSection(twins, comparison)}\n` : ''}${section('intervals', 'Intervals', intervalFigures(comparison))}
+${twins ? `${twinsSection(twins, comparison)}\n` : ''}${recovered ? `${recoveredSection(recovered)}\n` : ''}${section('intervals', 'Intervals', intervalFigures(comparison))}
 ${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison)).join('\n'))}
 ${section('states', 'What the stations did', stateFigures(comparison))}
 ${crewSection(comparison)}

@@ -1,13 +1,16 @@
 import { Chalk, type ChalkInstance } from 'chalk';
 import type { CapabilityEstimate } from '../experiment/capabilities.ts';
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import type { Recovered } from '../experiment/recovered.ts';
 import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { STATES, type State } from '../line/state.ts';
+import { withBoundMarked, withBoundMarkedInTwins } from './bound-text.ts';
 import { capabilityRows } from './capability-text.ts';
 import { basisOf, cellsOf, headingOf, notesOf, percentLevel } from './cells.ts';
 import { cut, padLeft, padRight, printable, widthOf, wrap } from './columns.ts';
 import { percent } from './format.ts';
+import { RECOVERED_HEADING, recoveredNotes, recoveredRows } from './recovered-cells.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 import { stockRows } from './stock-rows.ts';
 import { TWINS_HEADING, twinColumns, twinNotes } from './twin-cells.ts';
@@ -231,16 +234,39 @@ function twinLines(twins: Twins | undefined, comparison: Comparison, ink: ChalkI
   ];
 }
 
+/** How much of the recoverable loss each policy recovered, where there is a bound. */
+function recoveredLines(recovered: Recovered | undefined, ink: ChalkInstance, width: number) {
+  if (recovered === undefined) return [];
+  const rows = recoveredRows(recovered);
+  const columns: Column[] = [
+    { heading: 'policy', side: 'left', cells: rows.map(({ policy }) => printable(policy)) },
+    { heading: 'share recovered, %', side: 'right', cells: rows.map(({ share }) => share) },
+    {
+      heading: `${percentLevel(LEVEL)} % interval`,
+      side: 'right',
+      cells: rows.map(({ interval }) => interval),
+    },
+  ];
+  const notes = recoveredNotes(recovered).flatMap((note) => [...wrap(printable(note), width), '']);
+  const table =
+    rows.length > 0
+      ? shareLines({ title: RECOVERED_HEADING, columns }, ink, width)
+      : [ink.bold(RECOVERED_HEADING)];
+  return [...table, ...notes.map((line) => ink.dim(line))];
+}
+
 function titleLines(title: string, ink: ChalkInstance, width: number): string[] {
   return [...wrap(printable(title), width).map((line) => ink.bold(line)), ''];
 }
 
-/** The verdict, what the disturbances cost, then a table a measure, then what the intervals hold for. */
+/** The verdict, what the disturbances cost, what was recovered, then a table a measure, then what the intervals hold for. */
 export function comparisonText(
-  comparison: Comparison,
+  compared: Comparison,
   { title, colour, width }: TerminalOptions,
   twins?: Twins,
+  recovered?: Recovered,
 ): string {
+  const comparison = withBoundMarked(compared);
   const ink = new Chalk({ level: colour ? 1 : 0 });
   const verdict = verdictSentences(comparison).flatMap((text) => [...wrap(printable(text), width, '  '), '']);
   const to = wrap(
@@ -250,7 +276,8 @@ export function comparisonText(
   return [
     ...titleLines(title, ink, width),
     ...verdict,
-    ...twinLines(twins, comparison, ink, width),
+    ...twinLines(twins && withBoundMarkedInTwins(twins, compared), comparison, ink, width),
+    ...recoveredLines(recovered, ink, width),
     ...(comparison.policies.length > 1 ? [...to, ''] : []),
     ...comparison.measures.flatMap((compared) => measureLines(compared, comparison, ink, width)),
     ...wrap(basisOf(comparison, LEVEL), width),
@@ -260,12 +287,13 @@ export function comparisonText(
 
 /** One policy by itself, the first: its measures, what its stations did, and how capable what it made was. */
 export function singleText(
-  comparison: Comparison,
+  compared: Comparison,
   { title, colour, width }: TerminalOptions,
   capabilities: readonly CapabilityEstimate[] = [],
   estimated: EstimatedStocks = {},
 ): string {
   const ink = new Chalk({ level: colour ? 1 : 0 });
+  const comparison = withBoundMarked(compared);
   const { baseline, measures } = comparison;
   const alone: Comparison = { ...comparison, policies: [baseline], comparisons: 1 };
   const rows = measures.flatMap((compared) => {

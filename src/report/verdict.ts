@@ -33,14 +33,14 @@ function againstBaseline({ measures, baseline }: Comparison, policy: string): st
   return `${policy} against ${baseline}: ${said}.`;
 }
 
-/** What the intervals allow to be said, and no more, in sentences. */
+/** What the intervals allow to be said, and no more, in sentences; of a bound nothing, since nobody can choose it. */
 export function verdictSentences(comparison: Comparison): string[] {
-  const { policies, baseline, seeds } = comparison;
-  if (policies.length < 2) return [`There is nothing to compare: ${baseline} is the only policy.`];
+  const { policies, baseline, bound, seeds } = comparison;
+  const others = policies.filter((policy) => policy !== baseline && policy !== bound);
+  if (others.length === 0) return [`There is nothing to compare: ${baseline} is the only policy.`];
   if (seeds < 2) {
     return ['One run of each policy gives no interval, so nothing is claimed about their differences.'];
   }
-  const others = policies.filter((policy) => policy !== baseline);
   const sentences = others.map((policy) => againstBaseline(comparison, policy));
   if (others.length < 2) return sentences;
   return [...sentences, `Each policy is compared with ${baseline} alone, not with the other policies.`];

@@ -7,6 +7,7 @@ import { cannibalise } from './responses/cannibalise.ts';
 import { changeTool } from './responses/change-tool.ts';
 import { drawOnReserve } from './responses/draw-on-reserve.ts';
 import { expedite } from './responses/expedite.ts';
+import { foresee } from './responses/foresee.ts';
 import { hold } from './responses/hold.ts';
 import { inspect } from './responses/inspect.ts';
 import { keep } from './responses/keep.ts';
@@ -47,6 +48,7 @@ export const response = kinds(
     'draw-on-reserve',
     'reroute',
     'skip',
+    'foresee',
   ],
   [
     stopAndFix,
@@ -70,6 +72,7 @@ export const response = kinds(
     drawOnReserve,
     reroute,
     skip,
+    foresee,
   ],
 );
 

@@ -43,6 +43,10 @@ export function switching(
       if ('problems' in read) return calls.refuse(`respond: ${read.problems.join('; ')}`);
       if (read.do === 'keep')
         return calls.refuse('respond: "keep" holds from before the run on; write it in the scenario');
+      if (read.do === 'foresee')
+        return calls.refuse(
+          'respond: "foresee" is a bound, and nothing that a policy could do; write it in the scenario',
+        );
       responses.push(read);
     }),
   };

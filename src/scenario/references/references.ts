@@ -1,4 +1,5 @@
 import type { Finding } from '../problem.ts';
+import { checkBounds } from './check-bound.ts';
 import { checkCalendarUse } from './check-calendars.ts';
 import { checkCarrier, checkCirculation } from './check-carriers.ts';
 import { checkCase } from './check-case.ts';
@@ -29,6 +30,7 @@ export function crossReferences(raw: Raw, names: Names, whole: boolean): Finding
   for (const it of raw.disturbances ?? []) checkDisturbance(check, it);
   for (const it of raw.cases ?? []) checkCase(check, it);
   for (const policy of raw.policies) checkPolicy(check, policy);
+  checkBounds(check, raw.policies, whole);
   // With a wrong name on the way, neither the flow nor the use of things is what it was meant to be.
   if (whole && check.found.length === 0) {
     checkFlow(check);
