@@ -66,6 +66,15 @@ test('the engine folders import nothing from Node', () => {
   expect(users).toEqual([]);
 });
 
+test('of the policies, the bound alone reaches true values, and nothing but the making of a line reaches the bound', () => {
+  const beside = within.filter(({ from, to }) => folder(from) === 'policy' && folder(to) === 'line');
+  const inside = beside.filter(({ to }) => !['line/controls.ts', 'line/level.ts'].includes(to));
+  expect([...new Set(inside.map(({ from }) => from))]).toEqual(['policy/foresee.ts']);
+  const reaching = within.filter(({ to }) => to === 'policy/foresee.ts').map(({ from }) => from);
+  // `responses` takes its installer, which gets the controls and does nothing.
+  expect(reaching.sort()).toEqual(['experiment/simulate.ts', 'policy/responses.ts']);
+});
+
 test('no file imports itself by way of others', () => {
   const next = new Map<string, string[]>();
   for (const { from, to } of within) next.set(from, [...(next.get(from) ?? []), to]);

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { prepare } from '../../src/experiment/simulate.ts';
 import { Controls, type Reading } from '../../src/line/controls.ts';
+import { install } from '../../src/policy/responses.ts';
 import { gaugedCell, small } from '../line/small-line.ts';
 
 const line = () =>
@@ -9,6 +10,35 @@ const line = () =>
     'carry on',
     1,
   );
+
+const assembling = `
+stock:
+  sheet: { unlimited: true }
+  frame: { unlimited: true, features: { groove: { nominal: 100.5 mm } } }
+parts:
+  tray: { features: { rim: { nominal: 100 mm, made-at: forming, own-sd: 0.2 mm, gains: { heater: 0.1 mm/°C } } } }
+stations:
+  forming:
+    does: form
+    takes: sheet
+    makes: tray
+    per-sheet: 1
+    cycle: 10 s
+    settings: { heater: { target: 150 °C } }
+    to: assembly
+  assembly:
+    does: assemble
+    buffer: 5
+    takes: [frame]
+    cycle: 5 s
+    fits: [{ hole: frame.groove, shaft: rim, least: 0.2 mm, most: 0.8 mm }]
+    misfit: scrap
+    to: good
+policies:
+  carry on: []
+  stop: [{ do: stop-and-fix, station: forming, watch: { at: assembly, sees: misfits, count: 2, of-last: 5 }, takes: 60 s }]
+  foresight: [{ do: foresee }]
+`;
 
 // A list to be changed knowingly: whatever is added here is something a policy may see or do.
 it('a policy reaches the line through these and no others, none of which gives a true value', () => {
@@ -82,6 +112,27 @@ it('a sight tells a policy yes or no', () => {
   new Controls(at).onSight('gauging', 'off-limits', (...told: unknown[]) => seen.push(...told));
   at.calendar.run(100);
   expect(seen).toEqual(Array(9).fill(false));
+});
+
+it('the response of a bound gets nothing by the controls, and no policy but the bound is let in to true values', () => {
+  const at = line();
+  const touched: PropertyKey[] = [];
+  const controls = new Proxy(new Controls(at), {
+    get: (_, key) => {
+      touched.push(key);
+      return undefined;
+    },
+  });
+  expect(install({ do: 'foresee' }, controls)).toBeNull();
+  expect(touched).toEqual([]);
+  const scenario = small('100 s', assembling);
+  const operations = (policy: string) =>
+    prepare(scenario, policy, 1)
+      .stations.get('assembly')!
+      .machines.map(({ operation }) => operation.constructor.name);
+  expect(operations('carry on')).toEqual(['Assemble']);
+  expect(operations('stop')).toEqual(['Assemble']);
+  expect(operations('foresight')).toEqual(['Seeing']);
 });
 
 it('responses that are alike draw from streams of their own', () => {

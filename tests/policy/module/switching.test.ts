@@ -64,6 +64,11 @@ describe('what a policy as code switches', () => {
       (cell) => cell.switching({ do: 'cannibalise', spare: 'frame', from: ['forming'] }),
       'switching: "cannibalise" sees to itself, so it cannot be switched; put it to work by itself',
     ],
+    [
+      'something that a line could do',
+      (cell) => cell.switching({ do: 'foresee' }),
+      'switching: "foresee" sees to itself, so it cannot be switched',
+    ],
     ['of any kind', (cell) => cell.switching(5 as never), 'switching: expected a mapping with "do"'],
     [
       'on or off',
@@ -133,6 +138,11 @@ describe('a response of the format that a policy as code puts to work', () => {
         cell.respond(retune);
       },
       'this policy retunes "heater" already',
+    ],
+    [
+      'one that a line could do',
+      (cell) => cell.respond({ do: 'foresee' }),
+      '"foresee" is a bound, and nothing that a policy could do',
     ],
     [
       'one that can begin with the line',
