@@ -37,7 +37,7 @@ export function recoveredNotes({ bound, baseline, recoverable, shares }: Recover
   const more = `${bound} makes ${format.signed(recoverable.value)} ${format.unit} against ${baseline} (${withInterval(format, recoverable)})`;
   const stands =
     `${bound} is a bound and no policy: it knows true values and all that is to come, ends at once and at no cost what a ` +
-    'fix could end, and has ordered ahead of what suppliers do. Stations that stop, breakdowns, crews that are away, ' +
+    'fix could end, has ordered ahead of what suppliers do, and spends no time on assembling what does not fit. Stations that stop, breakdowns, crews that are away, ' +
     'conveyors and demand it leaves as they are.';
   if (shares === null)
     return [`${more}, so these runs show no loss that could be recovered, and no shares of it.`, stands];
