@@ -16,8 +16,15 @@ interface Compared {
   readonly rows: readonly { readonly policy: string; readonly estimate: Estimate }[];
 }
 
-/** The rows of one measure, and how its numbers are written; undefined where no run gives a value. */
-function found(measures: readonly Compared[], key: TwinKey | 'throughput_per_h') {
+/**
+ * The rows of one measure, and how its numbers are written; undefined where no run gives a value.
+ * @param bound a policy that nobody can follow, and which is therefore neither the least nor the most
+ */
+function found(
+  measures: readonly Compared[],
+  key: TwinKey | 'throughput_per_h',
+  bound: string | null = null,
+) {
   const compared = measures.find(({ measure }) => measure.key === key);
   if (compared === undefined) return undefined;
   const format = formatOf(compared);
@@ -27,7 +34,9 @@ function found(measures: readonly Compared[], key: TwinKey | 'throughput_per_h')
     const interval = estimate.lower === null ? '' : ` (${format.interval(estimate)})`;
     return `${format.value(estimate.value)} ${format.unit}${interval}`;
   };
-  const byMean = [...compared.rows].sort((a, b) => a.estimate.value - b.estimate.value);
+  const rows = compared.rows.filter(({ policy }) => policy !== bound);
+  if (rows.length === 0) return undefined;
+  const byMean = rows.sort((a, b) => a.estimate.value - b.estimate.value);
   const [least, most] = [byMean[0]!, byMean.at(-1)!];
   return { told, least, most, differ: least.estimate.value !== most.estimate.value };
 }
@@ -53,13 +62,13 @@ function cost({ measures }: Twins, policy: string): string[] {
 
 /** Who made most in spite of it, by the means alone: who loses least may be one who makes little anyway. */
 function whoRecovered({ measures }: Twins, comparison: Comparison): string[] {
-  const made = found(comparison.measures, 'throughput_per_h');
+  const made = found(comparison.measures, 'throughput_per_h', comparison.bound);
   const lost = found(measures, 'output_lost_parts');
   if (made === undefined || lost === undefined || !made.differ) return [];
   const making = ({ policy }: { readonly policy: string }) =>
     `${policy}, ${made.told(policy)}, with ${lost.told(policy)} lost against its own undisturbed run`;
-  const recovery = found(measures, 'time_to_recover_s');
-  const scrap = found(measures, 'scrap_caused_parts');
+  const recovery = found(measures, 'time_to_recover_s', comparison.bound);
+  const scrap = found(measures, 'scrap_caused_parts', comparison.bound);
   const besides = [
     ...(recovery?.differ
       ? [`${recovery.least.policy} was back soonest, after ${recovery.told(recovery.least.policy)}`]

@@ -5,12 +5,13 @@ import { simulate } from '../../src/experiment/simulate.ts';
 import { compareTwins } from '../../src/experiment/twins.ts';
 import { variantOf } from '../../src/experiment/variant.ts';
 import { twinStory } from '../../src/report/twin-story.ts';
+import { boundOf } from '../../src/scenario/bound.ts';
 import { small } from '../line/small-line.ts';
 import { outcome } from './fake.ts';
 import { POLICIES, STOP, sampleTwins } from './twins-sample.ts';
 
 /** A part every 10 s; from 2 h on it takes 20 s for an hour, or only 15 s where it is hurried meanwhile. */
-function slowed() {
+function slowed(more = '') {
   const scenario = small(
     '5 h',
     `
@@ -22,7 +23,7 @@ disturbances:
   tired: { disturbs: speed, station: only, to: 50 %, at: 2 h, for: 1 h }
 policies:
   carry on: []
-  hurry: [{ do: speed-up, station: only, to: 133.3333 %, when: { from: 2 h, to: 3 h } }]`,
+  hurry: [{ do: speed-up, station: only, to: 133.3333 %, when: { from: 2 h, to: 3 h } }]${more}`,
   );
   const names = scenario.policies.map(({ name }) => name);
   const outcomes = planTwins(names, 1).map(({ policy, seed, variant, course }) =>
@@ -30,7 +31,10 @@ policies:
   );
   const pairs = outcomes.flatMap((run, i) => (i % 2 === 0 ? [{ run, twin: outcomes[i + 1]! }] : []));
   const runs = pairs.map(({ run }) => run);
-  return twinStory(compareTwins(names, pairs, scenario.run), compare(names, runs));
+  return twinStory(
+    compareTwins(names, pairs, scenario.run),
+    compare(names, runs, boundOf(scenario.policies)),
+  );
 }
 
 describe('the story of the disturbances', () => {
@@ -49,6 +53,11 @@ describe('the story of the disturbances', () => {
     );
     // One run gives no interval.
     expect(rest).toEqual([]);
+  });
+
+  it('ranks no bound among the policies', () => {
+    // It would have made 360 an hour, and lost nothing.
+    expect(slowed('\n  foresight: [{ do: foresee }]')).toEqual(slowed());
   });
 
   it('says nothing of who recovered where all lost the same, and what the brackets are', () => {
