@@ -46,7 +46,7 @@ const of =
 
 const waiting = (expected: number) => ({
   // A rare thing: few wait, and those together.
-  ...{ quantity: 'mean waiting', unit: 'pieces', expected, sharp: 0.05 },
+  ...{ quantity: 'mean waiting', unit: 'pieces', expected, sharp: 0.08 },
   of: of('mean_waiting_pieces'),
 });
 
