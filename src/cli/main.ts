@@ -53,10 +53,25 @@ const modules = {
   },
 } as const;
 /** What may be given more than once, as it is written and as the parser writes it. */
-const SEVERAL: readonly string[] = ['with', 'only', 'policy-module', 'policyModule'];
+const SEVERAL: readonly string[] = ['with', 'only', 'case', 'policy-module', 'policyModule'];
+
+const crossing = {
+  severity: {
+    type: 'string',
+    requiresArg: true,
+    describe: 'how many times as severe, with commas between; else 0,0.5,1,2',
+  },
+  case: {
+    type: 'string',
+    requiresArg: true,
+    describe: 'name of a case or disturbance; may be given more than once; else all',
+  },
+  by: { type: 'string', requiresArg: true, describe: 'measure that decides; else throughput' },
+} as const;
 
 const OPTIONS = {
   compare: { ...joined, only, seeds, workers, json, out, 'no-twins': noTwins, ...modules },
+  cross: { ...joined, only, ...crossing, seeds, workers, json, out, ...modules },
   run: { ...joined, policy, seeds, workers, json, ...modules },
   check: { ...joined, json },
   explain: { seeds: { ...seeds, describe: 'runs to simulate; else 10' }, json },
@@ -134,6 +149,21 @@ export async function main(args: readonly string[]): Promise<number> {
       },
     )
     .command(
+      'cross <file>',
+      'run every policy in every case of disturbances at several severities',
+      (command) =>
+        file(command)
+          .options(OPTIONS.cross)
+          .check(soundOptions)
+          .epilogue(
+            exampleOf('cross scenarios/tray-cell.yaml --seeds 10', 'who is best in which case, and how far'),
+          ),
+      async (given) => {
+        const { crossCommand } = await import('./cross.ts');
+        code = await crossCommand(given as never);
+      },
+    )
+    .command(
       'run <file>',
       'run one policy',
       (command) =>
@@ -178,7 +208,7 @@ export async function main(args: readonly string[]): Promise<number> {
         code = explainCommand(given as never);
       },
     )
-    .demandCommand(1, 'say what to do: compare, run, check or explain')
+    .demandCommand(1, 'say what to do: compare, cross, run, check or explain')
     .strict()
     .help()
     .alias('help', 'h')

@@ -1,11 +1,13 @@
 import { basename, extname, join } from 'node:path';
 import { SingleBar } from 'cli-progress';
-import { FailedRunError } from '../experiment/failed-run.ts';
+import { FailedRunError, type Finished } from '../experiment/failed-run.ts';
+import { type CrossedRun, type Crossing, crossedRuns, planCrossed } from '../experiment/plan-crossed.ts';
 import { InterruptedError, plan, planTwins, runMany } from '../experiment/run-many.ts';
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
 import type { Pair } from '../experiment/twin-measures.ts';
 import type { Task } from '../experiment/worker.ts';
 import type { Outcome } from '../line/outcome.ts';
+import { crossedCsv } from '../report/crossed/crossed-csv.ts';
 import { runsCsv } from '../report/csv.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import type { PolicySpec } from '../scenario/scenario.ts';
@@ -13,6 +15,19 @@ import type { Modules } from './modules.ts';
 
 /** Holds the runs that had finished when the others were cut short. */
 export const UNFINISHED = 'unfinished-runs.csv';
+export const UNFINISHED_CROSSED = 'unfinished-cross.csv';
+
+/** What is kept of runs that were cut short. */
+interface Keeping {
+  readonly name: string;
+  readonly keep?: (task: Task) => boolean;
+  readonly csv: (finished: readonly Finished[]) => string;
+}
+
+const AS_WRITTEN: Keeping = {
+  name: UNFINISHED,
+  csv: (finished) => runsCsv(finished.map(({ outcome }) => outcome)),
+};
 
 /**
  * The folder that reports on a scenario go to unless another is named. With a number of seeds other than the
@@ -43,6 +58,25 @@ export async function doTwins(file: ScenarioFile, options: RunsOptions): Promise
   return outcomes.flatMap((run, i) => (i % 2 === 0 ? [{ run, twin: outcomes[i + 1]! }] : []));
 }
 
+/** Runs every policy in every case at every severity. */
+export async function doCrossed(
+  file: ScenarioFile,
+  crossing: Crossing,
+  options: RunsOptions,
+): Promise<CrossedRun[]> {
+  const tasks = planCrossed(crossing, options.seeds);
+  const keeping: Keeping = {
+    name: UNFINISHED_CROSSED,
+    keep: () => true,
+    csv: (finished) => crossedCsv(crossedRuns(crossing, finished)),
+  };
+  const outcomes = await doTasks(file, tasks, options, keeping);
+  return crossedRuns(
+    crossing,
+    tasks.map((task, i) => ({ task, outcome: outcomes[i]! })),
+  );
+}
+
 const names = ({ policies }: RunsOptions) => policies.map(({ name }) => name);
 
 /** Does the runs with a progress bar on stderr when that is a terminal; Ctrl-C ends them in order. */
@@ -50,6 +84,7 @@ async function doTasks(
   { scenario, path }: ScenarioFile,
   tasks: readonly Task[],
   { workers, modules, out }: RunsOptions,
+  keeping = AS_WRITTEN,
 ): Promise<Outcome[]> {
   const bar = new SingleBar({
     stream: process.stderr,
@@ -72,12 +107,13 @@ async function doTasks(
       modules: modules.files,
       moduleTimeout: modules.timeout,
       signal: interrupt.signal,
+      keep: keeping.keep,
       onFinished: (finished) => shown && bar.update(finished),
     });
   } catch (error) {
     if ((error instanceof InterruptedError || error instanceof FailedRunError) && error.finished.length > 0) {
       const folder = new OutputFolder(out ?? defaultFolder(path));
-      const kept = folder.write(UNFINISHED, runsCsv(error.finished));
+      const kept = folder.write(keeping.name, keeping.csv(error.finished));
       error.message +=
         error instanceof InterruptedError
           ? `; they are kept in ${kept}`

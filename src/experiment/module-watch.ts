@@ -1,5 +1,4 @@
-import type { Outcome } from '../line/outcome.ts';
-import { FailedRunError } from './failed-run.ts';
+import { FailedRunError, type Finished } from './failed-run.ts';
 import type { ModulesAtWork } from './module-code.ts';
 import { ModulePulses, watchPulses } from './module-pulse.ts';
 import type { PolicyModuleFile } from './policy-module.ts';
@@ -18,13 +17,13 @@ export interface WatchedModules {
 
 /**
  * @param most time that a call of a module may take, s
- * @param kept the outcomes of the runs that have finished
+ * @param kept the runs that have finished and are worth keeping
  */
 export function watchModules(
   tasks: readonly Task[],
   files: readonly PolicyModuleFile[],
   most: number,
-  kept: () => Outcome[],
+  kept: () => Finished[],
 ): WatchedModules {
   const runs = tasks.length;
   const pulses = new ModulePulses(runs);

@@ -2,17 +2,17 @@ import { availableParallelism } from 'node:os';
 import { Tinypool } from 'tinypool';
 import type { Outcome } from '../line/outcome.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { FailedRunError } from './failed-run.ts';
+import { FailedRunError, type Finished } from './failed-run.ts';
 import { watchModules } from './module-watch.ts';
 import { type PolicyModuleFile, withModules } from './policy-module.ts';
 import { runOf } from './run-words.ts';
 import type { Answer, Task, Work } from './worker.ts';
 
-/** The runs were interrupted; those that had finished are kept, twins left out. */
+/** The runs were interrupted; those that had finished are kept where they are of use. */
 export class InterruptedError extends Error {
-  readonly finished: readonly Outcome[];
+  readonly finished: readonly Finished[];
   readonly planned: number;
-  constructor(finished: readonly Outcome[], planned: number) {
+  constructor(finished: readonly Finished[], planned: number) {
     super(`interrupted: ${finished.length} of ${planned} runs had finished`);
     this.name = 'InterruptedError';
     this.finished = finished;
@@ -28,6 +28,8 @@ export interface RunManyOptions {
   /** Time that a call of a policy module may take, s. */
   readonly moduleTimeout?: number | undefined;
   readonly signal?: AbortSignal;
+  /** Which runs are of use when the others are cut short; by default those of the scenario as it is written. */
+  readonly keep?: ((task: Task) => boolean) | undefined;
   readonly onFinished?: (finished: number, planned: number) => void;
 }
 
@@ -62,15 +64,16 @@ export async function runMany(
     modules: files = [],
     moduleTimeout = MODULE_TIMEOUT,
     signal,
+    keep = ({ variant }) => variant === undefined,
     onFinished,
   } = options;
   const threads = Math.min(workers, tasks.length);
   const outcomes: (Outcome | undefined)[] = tasks.map(() => undefined);
-  const done = (counts: (task: Task) => boolean) =>
-    outcomes.filter((outcome, i) => outcome !== undefined && counts(tasks[i]!)) as Outcome[];
-  // Of what is cut short only runs of the scenario as it is written are of use.
-  const asWritten = ({ variant }: Task) => variant === undefined;
-  const kept = () => done(asWritten);
+  const kept = () =>
+    tasks.flatMap((task, i): Finished[] => {
+      const outcome = outcomes[i];
+      return outcome !== undefined && keep(task) ? [{ task, outcome }] : [];
+    });
   const code = files.length > 0 ? watchModules(tasks, files, moduleTimeout, kept) : null;
   const pool = new Tinypool({
     filename: new URL('./worker.js', import.meta.url).href,
@@ -92,14 +95,14 @@ export async function runMany(
     onFinished?.(++finished, tasks.length);
   };
   const aborted = new Promise<never>((_, reject) => {
-    const stop = () => reject(new InterruptedError(kept(), tasks.filter(asWritten).length));
+    const stop = () => reject(new InterruptedError(kept(), tasks.filter(keep).length));
     if (signal?.aborted) stop();
     signal?.addEventListener('abort', stop, { once: true });
   });
   try {
     for (const [i, task] of tasks.entries()) running.push(one(task, i));
     await Promise.race([Promise.all(running), aborted, ...(code ? [code.caught] : [])]);
-    return done(() => true);
+    return outcomes as Outcome[];
   } finally {
     aborted.catch(() => {});
     code?.caught.catch(() => {});

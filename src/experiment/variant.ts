@@ -1,3 +1,5 @@
+import { underCase } from '../disturbance/case.ts';
+import { atSeverity } from '../disturbance/severity.ts';
 import { undisturbed } from '../disturbance/undisturbed.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 
@@ -5,9 +7,16 @@ import type { Scenario } from '../scenario/scenario.ts';
 export interface Variant {
   /** False for the undisturbed twin. */
   readonly disturbed: boolean;
+  /** The case whose disturbances alone come; left out, all come. */
+  readonly case?: string;
+  /** How many times as severe they are; left out, as written. */
+  readonly severity?: number;
 }
 
 /** The scenario of a variant; the scenario itself where none is given. */
 export function variantOf(scenario: Scenario, variant?: Variant): Scenario {
-  return variant === undefined || variant.disturbed ? scenario : undisturbed(scenario);
+  if (variant === undefined) return scenario;
+  if (!variant.disturbed) return undisturbed(scenario);
+  const chosen = variant.case === undefined ? scenario : underCase(scenario, variant.case);
+  return atSeverity(chosen, variant.severity ?? 1);
 }

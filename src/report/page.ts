@@ -222,7 +222,7 @@ ${joinedOrigin(joined)}${code.join('')}<dt>mendline</dt><dd>version ${escapeHtml
 <p class="note">The scenario, ${code.length > 0 ? 'the policy modules, ' : ''}the seeds and the version together decide every digit.</p>`;
 }
 
-const CAUTION =
+export const CAUTION =
   'mendline is a planning aid: it is no substitute for risk assessment, local codes and competent people. ' +
   'Heated forming machines, robots and machines that restart can hurt people; nothing here says that a way of ' +
   'recovering is safe to carry out.';

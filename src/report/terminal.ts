@@ -24,7 +24,7 @@ export interface TerminalOptions {
   readonly width: number;
 }
 
-interface Column {
+export interface Column {
   readonly heading: string;
   readonly side: 'left' | 'right';
   readonly cells: readonly string[];
@@ -139,8 +139,8 @@ function measureLines(
 /** Always shown, for a reader looks for them; the other states only where some station was in them. */
 const BASE_STATES: readonly State[] = ['working', 'starved', 'blocked', 'down', 'held'];
 
-/** A table of shares under a heading of its own. */
-function shareLines(
+/** A table under a heading of its own, in several parts where it is too wide. */
+export function shareLines(
   { title, columns }: { readonly title: string; readonly columns: readonly Column[] },
   ink: ChalkInstance,
   width: number,

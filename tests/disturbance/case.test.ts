@@ -19,11 +19,15 @@ describe('cases', () => {
     ]);
   });
 
-  it('are the one of all disturbances where none are named', () => {
+  it('are each disturbance by itself and all together where none are named', () => {
     const plain = parseScenario(SOUND, 'cell.yaml');
-    const [only] = casesOf(plain);
-    expect(only!.disturbances).toEqual(['cold', 'late', 'faded', 'halt']);
-    expect(underCase(plain, only!.name).disturbances).toEqual(plain.disturbances);
+    const found = casesOf(plain);
+    expect(found.map(({ name }) => name)).toEqual(['cold', 'late', 'faded', 'halt', 'all together']);
+    expect(found.slice(0, 4).every((one) => one.disturbances.join() === one.name)).toBe(true);
+    expect(underCase(plain, 'all together').disturbances).toEqual(plain.disturbances);
+    const one = { ...plain, disturbances: plain.disturbances.slice(0, 1) };
+    expect(casesOf(one)).toEqual([{ name: 'cold', disturbances: ['cold'] }]);
+    expect(casesOf({ ...plain, disturbances: [] })).toEqual([]);
   });
 
   it('leave the scenario as it is but for what they leave out, in the order of the file', () => {

@@ -1,0 +1,120 @@
+import { crossed } from '../experiment/crossed.ts';
+import { caseNames } from '../experiment/plan-crossed.ts';
+import { readScenario } from '../experiment/scenario-file.ts';
+import { MEASURES, type MeasureKey } from '../line/measures.ts';
+import { crossedCsv } from '../report/crossed/crossed-csv.ts';
+import { crossedJson } from '../report/crossed/crossed-json.ts';
+import { crossedPage } from '../report/crossed/crossed-page.ts';
+import { crossedText } from '../report/crossed/crossed-text.ts';
+import { OutputFolder } from '../report/output-folder.ts';
+import { listed } from '../report/words.ts';
+import { suggestion } from '../scenario/nearest.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import { EXIT } from './exit-codes.ts';
+import { coloured, columns } from './look.ts';
+import { type GivenModules, modulesOf } from './modules.ts';
+import { defaultFolder, doCrossed, UNFINISHED_CROSSED } from './runs.ts';
+import { severitiesOf } from './severities.ts';
+import { UsageError } from './usage-error.ts';
+import { version } from './version.ts';
+
+interface Given extends GivenModules {
+  readonly file: string;
+  readonly severity?: string;
+  readonly case?: string | readonly string[];
+  readonly by?: string;
+  readonly seeds?: number;
+  readonly workers?: number;
+  readonly json: boolean;
+  readonly out?: string;
+}
+
+/** A measure by its key or its name. */
+function measureOf(by = 'throughput'): MeasureKey {
+  const found = MEASURES.find(({ key, name }) => key === by || name === by);
+  if (found) return found.key;
+  throw new UsageError(`--by "${by}" is no measure${suggestion(by, MEASURES.map(({ name }) => name))}`); // biome-ignore format: one line reads better
+}
+
+/** The cases that `--case` names, else all. */
+function chosenCases(scenario: Scenario, given: Given['case'] = []): string[] {
+  if (scenario.disturbances.length === 0) {
+    const remedy = 'write some under "disturbances:", or compare the policies by "mendline compare"';
+    throw new UsageError(`nothing disturbs this line, so there is nothing to cross; ${remedy}`);
+  }
+  const known = caseNames(scenario);
+  const chosen = [given].flat();
+  chosen.forEach((name, i) => {
+    if (!known.includes(name)) throw new UsageError(`--case "${name}" is not in the scenario${suggestion(name, known)}`); // biome-ignore format: one line reads better
+    if (chosen.indexOf(name) !== i) throw new UsageError(`--case "${name}" is given twice; once is enough`);
+  });
+  return chosen.length > 0 ? chosen : known;
+}
+
+/** The command without what leaves the results alone, each word as a shell takes it. */
+function provenanceCommand({
+  file,
+  severity,
+  case: cases = [],
+  by,
+  seeds,
+  policyModule = [],
+}: Given): string {
+  const quoted = (word: string) =>
+    /^[\w@%+=:,./-]+$/.test(word) ? word : `'${word.replaceAll("'", `'\\''`)}'`;
+  const words = [
+    ...['mendline', 'cross', file],
+    ...(severity === undefined ? [] : ['--severity', severity]),
+    ...[cases].flat().flatMap((name) => ['--case', name]),
+    ...(by === undefined ? [] : ['--by', by]),
+    ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
+    ...[policyModule].flat().flatMap((path) => ['--policy-module', path]),
+  ];
+  return words.map(quoted).join(' ');
+}
+
+/** Crosses cases, severities and policies. Writes a report unless JSON alone is asked for; JSON with --out does both. */
+export async function crossCommand(given: Given): Promise<number> {
+  const severities = severitiesOf(given.severity);
+  const by = measureOf(given.by);
+  const read = readScenario(given.file);
+  const { scenario, sha256 } = read;
+  const cases = chosenCases(scenario, given.case);
+  const modules = await modulesOf(given, scenario);
+  const { files } = modules;
+  const policies = modules.policies.map(({ name }) => name);
+  if (policies.length < 2) {
+    const remedy = 'write another under "policies:", or add one by --policy-module';
+    throw new UsageError(`"${policies[0]}" is the only policy, so none can be the best; ${remedy}`);
+  }
+  const paths = files.map(({ path }) => path);
+  const wanted = given.out ?? (given.json ? undefined : defaultFolder(given.file, given.seeds, paths));
+  const folder = wanted === undefined ? undefined : new OutputFolder(wanted);
+  const seeds = given.seeds ?? scenario.run.seeds;
+  const options = { policies: modules.policies, seeds, workers: given.workers, modules, out: wanted };
+  const crossing = { cases, severities, policies };
+  const runs = await doCrossed(read, crossing, options);
+  const found = crossed(crossing, runs, by);
+  const source = { file: given.file, title: scenario.title, sha256 };
+  const document = crossedJson({
+    crossed: found,
+    runs,
+    version: version(),
+    scenario: source,
+    modules: files,
+  });
+  const asJson = `${JSON.stringify(document, null, 2)}\n`;
+  const { title } = scenario;
+  process.stdout.write(
+    given.json ? asJson : crossedText(found, { title, colour: coloured(), width: columns() }),
+  );
+  if (!folder) return EXIT.done;
+  const provenance = { ...source, modules: files, version: version(), command: provenanceCommand(given) };
+  const path = folder.write('cross.html', crossedPage(found, provenance));
+  folder.write('cross.json', asJson);
+  folder.write('cross.csv', crossedCsv(runs));
+  folder.remove(UNFINISHED_CROSSED);
+  if (!given.json)
+    process.stdout.write(`\nReport: ${path}\nBeside it: ${listed(['cross.json', 'cross.csv'])}\n`);
+  return EXIT.done;
+}
