@@ -9,7 +9,7 @@ export interface LineLook {
   readonly dashes: string;
 }
 
-const COLOURS = ['#1d2326', '#2c5684', '#9a4f0c', '#1b5e37', '#7a2a6b', '#5c5a12'] as const;
+const COLOURS = ['#1d2326', '#2c5684', '#9a4f0c', '#1b5e37', '#7a2a6b', '#5c5a12', '#8c1d2c'] as const;
 const DASHES = ['none', '7 3', '2 3', '9 3 2 3'] as const;
 const HEIGHT = 210;
 
@@ -41,6 +41,9 @@ function panel(one: CrossedCase, crossed: Crossed, [low, high]: readonly [number
   // Who is the best nowhere stands behind, thin and without a band.
   const sorted = [...lines].sort((a, b) => Number(a.leads) - Number(b.leads));
   const scale = { x: 'severity' } as const;
+  const spans = one.changes.flatMap(({ lower, upper }) =>
+    crossed.seeds > 1 ? [{ from: lower ?? severities[0]!, to: upper ?? severities.at(-1)! }] : [],
+  );
   const options: Options = {
     width: WIDTH,
     height: HEIGHT,
@@ -77,6 +80,7 @@ function panel(one: CrossedCase, crossed: Crossed, [low, high]: readonly [number
         .filter(({ leads }) => leads)
         .map(({ points, look }) => Plot.dot(points, { ...scale, y: 'at', r: 3, fill: look.colour })),
       Plot.ruleX(one.changes, { x: 'severity', stroke: INK, strokeWidth: 0.8, strokeDasharray: '2 3' }),
+      Plot.ruleY(spans, { y: low, x1: 'from', x2: 'to', stroke: INK, strokeWidth: 5, strokeOpacity: 0.45 }),
     ],
   };
   return drawn(

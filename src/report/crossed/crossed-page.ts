@@ -66,7 +66,8 @@ function figures(crossed: Crossed): string {
   const key =
     `Thick line: the mean of a policy that is the best somewhere in this case${band} by how many times the ` +
     'disturbances are as severe as written; 0 is the undisturbed line. Thin lines: the other policies. Dotted rule: ' +
-    'where the best changes. Whether two bands overlap does not decide who is better, for the runs are paired.';
+    `where the best changes${crossed.seeds > 1 ? ', its interval as a bar at the foot, up to the edge where it is open' : ''}. ` +
+    'Whether two bands overlap does not decide who is better, for the runs are paired.';
   return `${note(key)}
 <ul class="legend" aria-label="Policies">${legend.join('')}</ul>
 <div class="panels">

@@ -8,8 +8,8 @@ import { counted, listed } from '../words.ts';
 export const measureOf = ({ measure }: Crossed): string => `${measure.name}, ${measure.shown.unit}`;
 
 /** Behind the name of the best: surely so, or not told from another; nothing where one run gives no interval. */
-export const SURE = '*';
-export const LEVEL_MARK = '=';
+const SURE = '*';
+const LEVEL_MARK = '=';
 
 /** Who is best, as a cell of the table. */
 export function bestOf({ best, level }: Cell): string {
@@ -19,7 +19,7 @@ export function bestOf({ best, level }: Cell): string {
 }
 
 /** A severity to a hundredth or so of those tried. */
-export function severityText(severity: number, { severities }: Crossed): string {
+function severityText(severity: number, { severities }: Crossed): string {
   const span = severities.at(-1)! - severities[0]!;
   return fixed(severity, Math.max(0, decimalsFor(span / 50)));
 }
