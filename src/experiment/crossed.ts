@@ -20,7 +20,7 @@ export interface Cell {
   readonly severity: number;
   /** In the order of the policies. */
   readonly standings: readonly Standing[];
-  /** The best by its mean, of several that are equal the first; null where no run gives a value. */
+  /** The best by its mean, of several that are equal who leads right after; null where no run gives a value. */
   readonly best: string | null;
   /**
    * Policies that are not surely worse than the best. Where there are none, the best is surely best: at LEVEL the
@@ -76,11 +76,20 @@ function leads(best: Values, other: Values, better: Measure['better']): number[]
   });
 }
 
-function cellOf(severity: number, policies: readonly string[], values: readonly Values[], of: Measure): Cell {
+function cellOf(
+  severity: number,
+  policies: readonly string[],
+  values: readonly Values[],
+  of: Measure,
+  /** Who is named of several that are equal, if it is among them. */
+  leader: string | null,
+): Cell {
   const estimates = values.map((own) => (given(own).length > 0 ? meanInterval(given(own), LEVEL) : null));
   const sign = of.better === 'higher' ? 1 : -1;
   const goodness = estimates.map((own) => (own ? sign * own.value : Number.NEGATIVE_INFINITY));
-  const best = estimates.some((own) => own !== null) ? goodness.indexOf(Math.max(...goodness)) : null;
+  const top = Math.max(...goodness);
+  const equal = policies.findIndex((policy, i) => policy === leader && goodness[i] === top);
+  const best = top === Number.NEGATIVE_INFINITY ? null : equal >= 0 ? equal : goodness.indexOf(top);
   // The best is chosen by the same runs. Saying of some other that it is surely best takes one of so many intervals
   // to miss, that of the truly best, so that these together cover the choice as well.
   const comparisons = policies.length - 1;
@@ -143,8 +152,13 @@ export function crossed(crossing: Crossing, runs: readonly CrossedRun[], key: Me
           .map(({ outcome }): number | null => outcome.measures[key]),
       ),
     );
-    const cells = severities.map((severity, k) => cellOf(severity, policies, values[k]!, measure));
-    return { name, cells, ...changesOf(crossing, values, measure.better) };
+    const told = changesOf(crossing, values, measure.better);
+    const leaderAt = (at: number) =>
+      told.changes.findLast(({ severity }) => severity <= at)?.to ?? told.first;
+    const cells = severities.map((severity, k) =>
+      cellOf(severity, policies, values[k]!, measure, leaderAt(severity)),
+    );
+    return { name, cells, ...told };
   });
   return {
     ...crossing,

@@ -80,6 +80,17 @@ describe('a cell', () => {
     expect(none).toMatchObject({ first: null, changes: [], leftOut: ['a', 'b'] });
   });
 
+  it('names of several that are equal who leads right after, as the changes do', () => {
+    const { cells, first, changes } = made({
+      a: [around(5), around(1), around(1)],
+      b: [around(5), around(4), around(1)],
+      c: [around(2), around(3), around(9)],
+    }).found[0]!;
+    expect(cells.map(({ best }) => best)).toEqual(['b', 'b', 'c']);
+    expect(cells[0]!.level).toEqual(['a']);
+    expect([first, ...changes.map(({ to }) => to)]).toEqual(['b', 'c']);
+  });
+
   it('leaves a policy with runs without a value out of the changes, and says so', () => {
     const { found } = made({
       a: [around(5), around(4), around(3)],
