@@ -63,9 +63,9 @@ export function crossedNotes(crossed: Crossed): string[] {
   );
   if (seeds < 2) return [...left, `${many} One run gives no interval, so nothing is surely best.`];
   return [
-    `${SURE} surely best: better than every other policy at this severity, all paired differences together at ${share} by Bonferroni's inequality. ${LEVEL_MARK} the best by its mean, not told from at least one other.`,
+    `${SURE} surely best: better than every other policy, all differences together at ${share}. ${LEVEL_MARK} best by its mean, not told from at least one other.`,
     ...left,
-    `Between the severities tried each run's value is taken as linear; trying more of them shows how far that holds. In brackets the ${share} interval of each change by itself, by Fieller's theorem; "not below" and "not above" where no severity tried on the other side decides, "undecided" where none on either does.`,
+    `Between the severities tried each run is taken as linear; more of them show how far that holds. In brackets the ${share} interval of each change by itself (Fieller), open where no severity tried decides.`,
     many,
   ];
 }
