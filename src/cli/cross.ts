@@ -11,6 +11,7 @@ import { listed } from '../report/words.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { EXIT } from './exit-codes.ts';
+import { chosenPolicies, type Joining, joinedOf, joiningFolder, joiningWords, quoted } from './joining.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { defaultFolder, doCrossed, UNFINISHED_CROSSED } from './runs.ts';
@@ -18,10 +19,10 @@ import { severitiesOf } from './severities.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 
-interface Given extends GivenModules {
+interface Given extends Joining, GivenModules {
   readonly file: string;
   readonly severity?: string;
-  readonly case?: string | readonly string[];
+  readonly case?: readonly string[];
   readonly by?: string;
   readonly seeds?: number;
   readonly workers?: number;
@@ -37,61 +38,53 @@ function measureOf(by = 'throughput'): MeasureKey {
 }
 
 /** The cases that `--case` names, else all. */
-function chosenCases(scenario: Scenario, given: Given['case'] = []): string[] {
+function chosenCases(scenario: Scenario, chosen: Given['case'] = []): string[] {
   if (scenario.disturbances.length === 0) {
     const remedy = 'write some under "disturbances:", or compare the policies by "mendline compare"';
     throw new UsageError(`nothing disturbs this line, so there is nothing to cross; ${remedy}`);
   }
   const known = caseNames(scenario);
-  const chosen = [given].flat();
   chosen.forEach((name, i) => {
     if (!known.includes(name)) throw new UsageError(`--case "${name}" is not in the scenario${suggestion(name, known)}`); // biome-ignore format: one line reads better
     if (chosen.indexOf(name) !== i) throw new UsageError(`--case "${name}" is given twice; once is enough`);
   });
-  return chosen.length > 0 ? chosen : known;
+  return chosen.length > 0 ? [...chosen] : known;
 }
 
-/** The command without what leaves the results alone, each word as a shell takes it. */
-function provenanceCommand({
-  file,
-  severity,
-  case: cases = [],
-  by,
-  seeds,
-  policyModule = [],
-}: Given): string {
-  const quoted = (word: string) =>
-    /^[\w@%+=:,./-]+$/.test(word) ? word : `'${word.replaceAll("'", `'\\''`)}'`;
-  const words = [
-    ...['mendline', 'cross', file],
-    ...(severity === undefined ? [] : ['--severity', severity]),
-    ...[cases].flat().flatMap((name) => ['--case', name]),
-    ...(by === undefined ? [] : ['--by', by]),
+/** The command without what leaves the results alone, so that the report is the same on any machine. */
+function provenanceCommand(given: Given): string {
+  const { file, severity, case: cases = [], by, seeds, policyModule = [] } = given;
+  return [
+    ...['mendline', 'cross', file, ...joiningWords(given)],
+    ...(severity === undefined ? [] : ['--severity', quoted(severity)]),
+    ...cases.flatMap((name) => ['--case', quoted(name)]),
+    ...(by === undefined ? [] : ['--by', quoted(by)]),
     ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
-    ...[policyModule].flat().flatMap((path) => ['--policy-module', path]),
-  ];
-  return words.map(quoted).join(' ');
+    ...policyModule.flatMap((path) => ['--policy-module', path]),
+  ].join(' ');
 }
 
 /** Crosses cases, severities and policies. Writes a report unless JSON alone is asked for; JSON with --out does both. */
 export async function crossCommand(given: Given): Promise<number> {
   const severities = severitiesOf(given.severity);
   const by = measureOf(given.by);
-  const read = readScenario(given.file);
+  const read = readScenario(given.file, given.with);
   const { scenario, sha256 } = read;
   const cases = chosenCases(scenario, given.case);
   const modules = await modulesOf(given, scenario);
   const { files } = modules;
-  const policies = modules.policies.map(({ name }) => name);
+  const chosen = chosenPolicies(modules, given);
+  const joined = joinedOf(read);
+  const policies = chosen.map(({ name }) => name);
   if (policies.length < 2) {
-    const remedy = 'write another under "policies:", or add one by --policy-module';
+    const remedy = 'name another by --only, write one under "policies:" or join one by --with';
     throw new UsageError(`"${policies[0]}" is the only policy, so none can be the best; ${remedy}`);
   }
-  const paths = files.map(({ path }) => path);
-  const wanted = given.out ?? (given.json ? undefined : defaultFolder(given.file, given.seeds, paths));
+  const wanted =
+    given.out ?? (given.json ? undefined : defaultFolder(given.file, given.seeds, joiningFolder(given)));
   const folder = wanted === undefined ? undefined : new OutputFolder(wanted);
   const seeds = given.seeds ?? scenario.run.seeds;
-  const options = { policies: modules.policies, seeds, workers: given.workers, modules, out: wanted };
+  const options = { policies: chosen, seeds, workers: given.workers, modules, out: wanted };
   const crossing = { cases, severities, policies };
   const runs = await doCrossed(read, crossing, options);
   const found = crossed(crossing, runs, by);
@@ -109,7 +102,13 @@ export async function crossCommand(given: Given): Promise<number> {
     given.json ? asJson : crossedText(found, { title, colour: coloured(), width: columns() }),
   );
   if (!folder) return EXIT.done;
-  const provenance = { ...source, modules: files, version: version(), command: provenanceCommand(given) };
+  const provenance = {
+    ...source,
+    joined,
+    modules: files,
+    version: version(),
+    command: provenanceCommand(given),
+  };
   const path = folder.write('cross.html', crossedPage(found, provenance));
   folder.write('cross.json', asJson);
   folder.write('cross.csv', crossedCsv(runs));

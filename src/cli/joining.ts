@@ -30,7 +30,8 @@ export function chosenPolicies(
 export const joinedOf = ({ supplements }: ScenarioFile): Joined[] =>
   supplements.map(({ path, ...rest }) => ({ file: path, ...rest }));
 
-const quoted = (word: string) => (/^[\w./=-]+$/.test(word) ? word : `"${word}"`);
+/** A word as a shell takes it. */
+export const quoted = (word: string) => (/^[\w.,/=-]+$/.test(word) ? word : `"${word}"`);
 
 /** The options as they are given on the command line. */
 export function joiningWords({ with: files = [], only = [] }: Joining): string[] {

@@ -61,11 +61,7 @@ const crossing = {
     requiresArg: true,
     describe: 'how many times as severe, with commas between; else 0,0.5,1,2',
   },
-  case: {
-    type: 'string',
-    requiresArg: true,
-    describe: 'name of a case or disturbance; may be given more than once; else all',
-  },
+  case: { ...several, describe: 'name of a case, or of a disturbance where there are none; else all' },
   by: { type: 'string', requiresArg: true, describe: 'measure that decides; else throughput' },
 } as const;
 

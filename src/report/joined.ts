@@ -21,7 +21,7 @@ export const joinedTexts = (joined: readonly Joined[]): string[] =>
     ].join(' '),
   );
 
-interface JoinedDocument {
+export interface JoinedDocument {
   readonly file: string;
   readonly title: string;
   readonly sha256: string;

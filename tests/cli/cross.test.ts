@@ -92,7 +92,7 @@ describe('cross refuses, with the remedy,', () => {
     [
       'a single policy',
       () => [one()],
-      '"carry on" is the only policy, so none can be the best; write another',
+      '"carry on" is the only policy, so none can be the best; name another by --only',
     ],
     ['two lists of severities', () => [cell(), '--severity', '1', '--severity', '2'], '--severity is given more than once'], // biome-ignore format: one line reads better
   ])('%s', async (_, args, told) => {

@@ -4,6 +4,7 @@ import type { CrossedRun } from '../../experiment/plan-crossed.ts';
 import type { PolicyModuleFile } from '../../experiment/policy-module.ts';
 import { MEASURES } from '../../line/measures.ts';
 import type { Estimate } from '../../statistics/estimate.ts';
+import { type Joined, type JoinedDocument, joinedJson } from '../joined.ts';
 import { keyedUnit } from '../keyed-unit.ts';
 
 /** A crossed experiment as data. Every number is in the unit that its key names, unrounded; null is no value. */
@@ -13,6 +14,8 @@ export interface CrossedDocument {
   /** Version of mendline that made the runs. */
   readonly version: string;
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
+  /** What was joined to the scenario; left out where nothing was. */
+  readonly supplements?: readonly JoinedDocument[];
   /** Policies written as code, with the hash of each file; left out where there are none. */
   readonly policy_modules?: readonly {
     readonly policy: string;
@@ -79,6 +82,7 @@ export interface CrossedSource {
   readonly runs: readonly CrossedRun[];
   readonly version: string;
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
+  readonly joined?: readonly Joined[];
   readonly modules: readonly PolicyModuleFile[];
 }
 
@@ -108,13 +112,21 @@ const caseDocument = ({ name, cells, first, changes, leftOut }: CrossedCase): Ca
 });
 
 /** The crossed experiment and the runs behind it as a plain object, its keys always in the same order. */
-export function crossedJson({ crossed, runs, version, scenario, modules }: CrossedSource): CrossedDocument {
+export function crossedJson({
+  crossed,
+  runs,
+  version,
+  scenario,
+  joined = [],
+  modules,
+}: CrossedSource): CrossedDocument {
   const { measure, policies, severities, found } = crossed;
   const { key, name, better, meaning } = measure;
   return {
     format: 'mendline crossed experiment 1',
     version,
     scenario: { file: scenario.file, title: scenario.title, sha256: scenario.sha256 },
+    ...joinedJson(joined),
     ...(modules.length > 0 && {
       policy_modules: modules.map((of) => ({ policy: of.name, file: of.path, sha256: of.sha256 })),
     }),

@@ -4,6 +4,7 @@ import { percentLevel } from '../cells.ts';
 import { escapeHtml } from '../escape.ts';
 import { type Format, formatOf } from '../format.ts';
 import { heading, scrolling, section } from '../html.ts';
+import { type Joined, joinedOrigin } from '../joined.ts';
 import { CAUTION } from '../page.ts';
 import { PAGE_STYLE } from '../page-style.ts';
 import { crossedCharts, lookOf } from './crossed-charts.ts';
@@ -14,6 +15,7 @@ export interface CrossedProvenance {
   readonly file: string;
   readonly title: string;
   readonly sha256: string;
+  readonly joined?: readonly Joined[];
   readonly modules: readonly { readonly path: string; readonly sha256: string }[];
   readonly version: string;
   readonly command: string;
@@ -79,7 +81,10 @@ ${crossed.found.map((one, i) => meansTable(one, crossed, i, format)).join('\n')}
 </details>`;
 }
 
-function origin({ file, sha256, modules, version, command }: CrossedProvenance, { seeds }: Crossed): string {
+function origin(
+  { file, sha256, joined = [], modules, version, command }: CrossedProvenance,
+  { seeds }: Crossed,
+): string {
   const code = modules.map(
     (module) =>
       `<dt>policy module</dt><dd>${escapeHtml(module.path)}</dd>\n` +
@@ -88,7 +93,7 @@ function origin({ file, sha256, modules, version, command }: CrossedProvenance, 
   return `<dl>
 <dt>scenario</dt><dd>${escapeHtml(file)}</dd>
 <dt>its SHA-256</dt><dd><code>${escapeHtml(sha256)}</code></dd>
-${code.join('')}<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
+${joinedOrigin(joined)}${code.join('')}<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
 <dt>seeds</dt><dd>${seeds === 1 ? '1' : `1 to ${seeds}`}</dd>
 <dt>command</dt><dd><code>${escapeHtml(command)}</code></dd>
 </dl>`;
