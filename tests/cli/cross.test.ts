@@ -63,7 +63,7 @@ describe('cross', () => {
     const child = at.start(['cross', cell(), '--severity', '0,1', '--seeds', '5000', '--out', 'report']);
     const end = ended(child);
     while (!existsSync(join(at.path, 'report'))) await setTimeout(20);
-    await setTimeout(1500);
+    await setTimeout(4000);
     child.kill('SIGINT');
     const { code, err } = await end;
     expect(code).toBe(130);
