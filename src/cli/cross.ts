@@ -8,6 +8,7 @@ import { crossedPage } from '../report/crossed/crossed-page.ts';
 import { crossedText } from '../report/crossed/crossed-text.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import { listed } from '../report/words.ts';
+import { isBound } from '../scenario/bound.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { EXIT } from './exit-codes.ts';
@@ -73,7 +74,8 @@ export async function crossCommand(given: Given): Promise<number> {
   const cases = chosenCases(scenario, given.case);
   const modules = await modulesOf(given, scenario);
   const { files } = modules;
-  const chosen = chosenPolicies(modules, given);
+  // A bound would be the best everywhere.
+  const chosen = chosenPolicies(modules, given).filter((policy) => !isBound(policy));
   const joined = joinedOf(read);
   const policies = chosen.map(({ name }) => name);
   if (policies.length < 2) {
@@ -94,6 +96,7 @@ export async function crossCommand(given: Given): Promise<number> {
     runs,
     version: version(),
     scenario: source,
+    joined,
     modules: files,
   });
   const asJson = `${JSON.stringify(document, null, 2)}\n`;

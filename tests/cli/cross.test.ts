@@ -49,6 +49,18 @@ describe('cross', () => {
     }
   }, 30_000);
 
+  it('leaves out a bound, which would be best everywhere, and says what was joined', async () => {
+    const bound = at.file(
+      'bound.yaml',
+      'mendline: 1\ntitle: B\nabout: A bound.\npolicies: { oracle: [{ do: foresee }] }\n',
+    );
+    const { out } = await at.mendline(['cross', cell(), '--with', bound, '--severity', '1', '--json']);
+    const document = JSON.parse(out);
+    expect(document.policies).not.toContain('oracle');
+    expect(document.policies.length).toBeGreaterThan(1);
+    expect(document.supplements).toMatchObject([{ title: 'B' }]);
+  }, 30_000);
+
   it('takes cases and the measure by name', async () => {
     const more = `${quick()}${DISTURBED}  slow: { disturbs: speed, station: forming, to: 50 %, at: 20 min, for: 20 min }\n`;
     const path = at.file('cell.yaml', more);

@@ -71,7 +71,7 @@ describe('comparisonJson', () => {
     }));
     const made = documentOf(runs);
     expect(made.runs[1]!.stocks).toEqual([{ stock: 'frame', ...stock(null) }]);
-    expect(made.stocks).toEqual([{ policy: 'a', stock: 'frame', ...stock(0.6) }]);
+    expect(made.stocks).toEqual([{ policy: 'a', stock: 'frame', estimated_fill_rate: null, ...stock(0.6) }]);
   });
 
   it('survives being written and read', () => {
