@@ -1,4 +1,6 @@
 import type { Controls, Switch } from '../line/controls.ts';
+import { partsOf } from '../scenario/conditions.ts';
+import type { Timing } from '../scenario/in-force.ts';
 import type { ResponseSpec } from '../scenario/responses.ts';
 import { buildAhead } from './build-ahead.ts';
 import { callCrew } from './call-crew.ts';
@@ -66,10 +68,24 @@ export function install(spec: ResponseSpec, controls: Controls, show: Switch = (
  */
 export function follow(responses: readonly ResponseSpec[], controls: Controls): void {
   const inForce = responses.map((spec, i) => new InForce(spec, i + 1, controls));
-  const onResponse = (name: string, tell: Switch) =>
-    inForce[responses.findIndex((spec) => 'name' in spec && spec.name === name)]!.onChange(tell);
-  for (const [i, spec] of responses.entries()) {
-    const turn = install(spec, controls, (on) => inForce[i]!.show(on));
+  const called = (name: string) => responses.findIndex((spec) => 'name' in spec && spec.name === name);
+  const onResponse = (name: string, tell: Switch) => inForce[called(name)]!.onChange(tell);
+  const turns = responses.map((spec, i) => install(spec, controls, (on) => inForce[i]!.show(on)));
+  const started = new Set<number>();
+  /** Those first that it goes by, so that it knows which of them are in force from the start on. */
+  function start(i: number): void {
+    if (started.has(i)) return;
+    started.add(i);
+    for (const name of goesBy(responses[i]!)) start(called(name));
+    const turn = turns[i]!;
     if (turn !== null) inForce[i]!.start(turn, onResponse);
   }
+  for (const i of responses.keys()) start(i);
+}
+
+/** The names of other responses that one goes by. */
+function goesBy(spec: ResponseSpec): string[] {
+  const { when, until } = spec as Timing;
+  const parts = [when, until].flatMap((it) => (it === undefined ? [] : partsOf(it)));
+  return parts.flatMap((part) => ('response' in part ? [part.response] : []));
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { blanks, gaugedCell } from '../line/small-line.ts';
+import { blanks, gaugedCell, ran, small } from '../line/small-line.ts';
 import { told } from './told.ts';
 
 /** Takes a blank at 0, 10, 20, ... s. */
@@ -308,7 +308,6 @@ describe('several conditions', () => {
     ]);
     // From the start on.
     expect(told(body, 'only', '{ all: [{ to: 40 s }, { not: { from: 50 s } }] }', 99).holds).toEqual([
-      [0, false],
       [0, true],
       [40, false],
     ]);
@@ -317,10 +316,15 @@ describe('several conditions', () => {
   it('that change at one instant are looked at together', () => {
     const body = blanks('  only: { does: work, takes: blank, cycle: 10 s, to: good }');
     expect(told(body, 'only', '{ all: [{ from: 20 s }, { to: 20 s }] }', 99).holds).toEqual([[0, false]]);
-    expect(told(body, 'only', '{ any: [{ to: 20 s }, { from: 20 s }] }', 99).holds).toEqual([
-      [0, false],
-      [0, true],
-    ]);
+    expect(told(body, 'only', '{ any: [{ to: 20 s }, { from: 20 s }] }', 99).holds).toEqual([[0, true]]);
+  });
+
+  it('say once how it is at first, so that nothing acts on what does not hold', () => {
+    // A reserve of two would be drawn at the start, and stay drawn.
+    const text = `${only('on-hand: 9, reserve: 2')}
+policies:
+  p: [{ do: draw-on-reserve, stock: blank, when: { not: { all: [{ from: 0 s }, { stock: blank, below: 10 }] } } }]`;
+    expect(ran(small('99 s', text), 'p').did).toEqual({ drawn_blank_pieces: 0 });
   });
 
   it('signal while all the others hold, or when any signals', () => {

@@ -427,6 +427,23 @@ policies:
 });
 
 describe('a policy of several responses', () => {
+  it('knows from the start on which are in force, in whatever order they stand', () => {
+    const text = (...responses: string[]) => `
+stock:
+  blank: { on-hand: 9, reserve: 2 }
+stations:
+  only: { does: work, takes: blank, cycle: 10 s, to: good }
+policies:
+  both: [${responses.join(', ')}]`;
+    const draw = '{ do: draw-on-reserve, stock: blank, when: { not: { response: stop } } }';
+    const stop = '{ do: hold, station: only, name: stop, when: { to: 50 s } }';
+    const drawn = (text: string, length: string) => ran(small(length, text), 'both').did;
+    for (const order of [text(draw, stop), text(stop, draw)]) {
+      expect(drawn(order, '49 s')).toEqual({ drawn_blank_pieces: 0 });
+      expect(drawn(order, '51 s')).toEqual({ drawn_blank_pieces: 2 });
+    }
+  });
+
   it('lets the later hold where two set the same thing', () => {
     const body = cell(
       `${hotter(10, 0)}

@@ -39,8 +39,10 @@ function together(
       },
     });
   }
-  told.holds(false);
-  settle();
+  settles = false;
+  // Said once: whoever follows it would act on a first word that is taken back.
+  before = holds(each);
+  told.holds(before);
 }
 
 /** Holds while all of them do; of one that signals, while all the others do. */
