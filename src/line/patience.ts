@@ -36,6 +36,11 @@ export class Patience implements Actor {
     this.ends[slot] = Number.NaN;
   }
 
+  /** Nobody waits any more: whoever does later begins to wait then. */
+  forget(): void {
+    this.ends.fill(Number.NaN);
+  }
+
   happen(slot: number): void {
     this.machines[slot]!.wake();
   }

@@ -16,6 +16,7 @@ export function setMatching(line: Line, how: MatchSpec) {
   const station = stations.get(at)!;
   const { reader, parts, pairs, marked } = assembly.on;
   const known = (row: number) => (reader ? reader.canRead(row) : parts.get(row, marked) === 1);
+  const waits = patience > 0 ? new Patience(at, patience, station.machines, calendar) : null;
   const matching = new Matching({
     among,
     takes,
@@ -23,11 +24,12 @@ export function setMatching(line: Line, how: MatchSpec) {
     highest: highestRank(how),
     repeatability: how.mateRepeatability,
     z: standardNormal(streams.of(`policy/match/${at}`)),
-    patience: patience > 0 ? new Patience(at, patience, station.machines, calendar) : null,
+    patience: waits,
   });
   function choose(by: Matching | null, places: number): void {
     station.inbox!.setBank(places);
     assembly.matching = by;
+    waits?.forget();
     if (by !== null) for (const hand of assembly.hands) if (hand.full) by.read(hand);
     if (!line.started) return;
     station.inbox!.freed();

@@ -196,6 +196,15 @@ describe('a mate', () => {
     expect(taken.map(({ at }) => at)).toEqual([41, 72, 103, 134]);
   });
 
+  it('waits anew when the response comes into force again', () => {
+    // Parts come at 11, 21, 31, ... s. At 20 s nothing is chosen any more and the first is taken; from 30 s on that of 31 s
+    // waits its 30 s, whatever was left of waiting for the first.
+    const match = 'bank: 50, rule: first-fit, guard: 0.2 mm, patience: 30 s';
+    const when = 'when: { any: [{ to: 20 s }, { from: 30 s }] }';
+    const taken = picks({ match: `${match}, ${when}`, cavities: '[0.1 mm]', cycle: '1 s' }, 70);
+    expect(taken.map(({ at }) => at)).toEqual([20, 21, 61]);
+  });
+
   it('waits at each machine by itself', () => {
     const of = { match: 'bank: 50, rule: first-fit, guard: 0.2 mm, patience: 30 s', cavities: '[0.1 mm]' };
     const { counts } = ran(small('150 s', cell({ ...of, cycle: '1 s', machines: 2 })), 'match');
