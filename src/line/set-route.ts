@@ -7,6 +7,7 @@ export function setRoute(line: Line, from: string): (to: string | null) => void 
   line.done.set(`rerouted_${from}_parts`, () => detour.turned);
   return (to) => {
     detour.turnTo(to === null ? null : line.entrance(to));
-    line.stations.get(from)!.retry();
+    // Parts that go past the station wait there, too.
+    for (const station of line.stations.values()) station.retry();
   };
 }

@@ -46,6 +46,22 @@ describe('reroute', () => {
     expect(['a', 'b', 'c'].map(working)).toEqual([undefined, 9, 2]);
   });
 
+  it('lets what goes past the station and waits for room behind it go the other way at once, too', () => {
+    // The part of 10 s goes past "a" and is at "c" for long; that of 20 s waits at "feed" until "b" takes what leaves "a".
+    const past = `${blanks(`
+  feed: { does: work, takes: blank, cycle: 10 s, to: a }
+  a: { does: work, buffer: 1, cycle: 4 s, to: c }
+  b: { does: work, buffer: 9, cycle: 1 s, to: good }
+  c: { does: work, buffer: 0, cycle: 999 s, to: good }`)}
+policies:
+  around:
+    - { do: skip, station: a, later: no, when: { from: 5 s } }
+    - { do: reroute, at: a, to: b, when: { from: 45 s } }`;
+    const outcome = ran(small('75 s', past), 'around');
+    expect(seconds(outcome, 'feed', 75)).toEqual({ working: 50, blocked: 25 });
+    expect(outcome.did).toEqual({ rerouted_a_parts: 4, skipped_a_parts: 5 });
+  });
+
   it('leaves the way of every other part as it is', () => {
     const text = line(
       'buffer: 9, cycle: 1 s',
