@@ -21,6 +21,9 @@ const REFUSAL: unknown = Object.freeze(
   Object.assign(Object.create(null), { message: 'the run of this policy has failed' }),
 );
 
+/** Heeds nothing. Given to a module, so without a prototype, by which there is a way to the engine. */
+const IGNORE: () => void = Object.freeze(Object.setPrototypeOf(() => {}, null));
+
 const isThenable = (value: unknown): value is { then: (done: undefined, failed: () => void) => void } =>
   typeof value === 'object' && value !== null && typeof (value as { then?: unknown }).then === 'function';
 
@@ -52,7 +55,7 @@ export class Calls {
       const given = code();
       if (isThenable(given)) {
         // Nobody waits for it, so what becomes of it is no matter.
-        given.then(undefined, () => {});
+        given.then(undefined, IGNORE);
         this.fail('returned a promise: a policy acts at once; what is to come later goes by cell.after');
       }
     } catch (thrown) {
@@ -69,7 +72,7 @@ export class Calls {
     try {
       return work();
     } catch (error) {
-      if (error !== REFUSAL) this.failure ??= error as Error;
+      if (error !== REFUSAL) this.blame(error as Error);
       throw REFUSAL;
     }
   }
@@ -78,6 +81,13 @@ export class Calls {
   refuse(why: string): never {
     this.fail(`asks for what cannot be${lineIn(new Error().stack, this.source)}: ${why}`);
     throw REFUSAL;
+  }
+
+  /** The engine went wrong in a call of the module: by a fault of its own, or since the module calls itself for ever. */
+  private blame(error: Error): void {
+    if (error instanceof RangeError && error.message.includes('call stack'))
+      this.fail('calls itself without end');
+    else this.failure ??= error;
   }
 
   private fail(what: string): void {

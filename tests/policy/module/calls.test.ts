@@ -35,6 +35,21 @@ describe('a call into a module', () => {
     );
   });
 
+  it('that gives back something like a promise hands it nothing that leads to the engine', () => {
+    const calls = new Calls('code.ts', () => 0, null);
+    const given: unknown[] = [];
+    // biome-ignore lint/suspicious/noThenProperty: that is what is tried.
+    const like = { then: (...callbacks: unknown[]) => void given.push(...callbacks) };
+    expect(() => calls.into(() => like)).toThrow('returned a promise');
+    expect(given.filter((it) => typeof it === 'function').map(Object.getPrototypeOf)).toEqual([null]);
+  });
+
+  it('that calls itself for ever by way of the engine is at fault itself', () => {
+    const calls = new Calls('code.ts', () => 7, null);
+    const again = (): unknown => calls.out(() => [again()]);
+    expect(() => calls.into(again)).toThrow('at 7 s its module code.ts calls itself without end');
+  });
+
   it('passes an error of the engine on as it was, though the module caught it', () => {
     const calls = new Calls('code.ts', () => 0, null);
     const own = new Error('of the engine');
