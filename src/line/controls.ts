@@ -129,7 +129,7 @@ export class Controls implements Actor {
   }
 
   release(station: string): void {
-    this.#line.stations.get(station)!.release();
+    this.#line.stations.get(station)!.release(this.#line.started);
   }
 
   /** Works at the share `to` of the station's speed, be it more or less than all, while what comes back is told so, from the next cycle on. */

@@ -271,10 +271,13 @@ export class Machine implements Actor, Consumer, Unloader, Waiter {
     this.show();
   }
 
-  release(): void {
+  /** @param begins whether it may begin at once if it is empty */
+  release(begins = true): void {
     this.holds--;
     this.barred--;
-    if (this.phase === EMPTY) this.begin();
+    if (this.phase !== EMPTY) return;
+    if (begins) this.begin();
+    else this.show();
   }
 
   /** Works at this share of its own speed from the next cycle on. */

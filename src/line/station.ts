@@ -70,8 +70,9 @@ export class Station implements Consumer {
     for (const machine of this.machines) machine.hold();
   }
 
-  release(): void {
-    for (const machine of this.machines) machine.release();
+  /** @param begins whether its machines may begin at once: not before the line starts */
+  release(begins = true): void {
+    for (const machine of this.machines) machine.release(begins);
   }
 
   /** Its machines work at this share of their own speed from their next cycle on. */

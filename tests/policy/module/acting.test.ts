@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Cell } from '../../../src/policy/module/cell.ts';
+import { blanks, small } from '../../line/small-line.ts';
 import { demo, expectSame } from './cell-sample.ts';
 import { ranWith } from './run-code.ts';
 
@@ -7,6 +8,22 @@ const LOW = { stock: 'frame', below: 1500, until: 2500 };
 const WHEN = 'when: { stock: frame, below: 1500, until: 2500 }';
 
 describe('what a policy as code does', () => {
+  it('before the line starts sets no station to work', () => {
+    // From 1 h on it works; it would have begun at once, out of its hours.
+    const scenario = small(
+      '2 h',
+      `${blanks('  only: { does: work, takes: blank, cycle: 10 min, to: good, calendar: late }')}
+calendars:
+  late: { shifts: [{ days: [mon], begins: 1 h, lasts: 8 h }] }`,
+    );
+    const outcome = ranWith(scenario, (cell) => {
+      cell.hold('only');
+      cell.release('only');
+    });
+    expect(outcome).toEqual(ranWith(scenario, () => {}));
+    expect(outcome.counts.good).toBe(6);
+  });
+
   it.each<[string, string, (cell: Cell) => void]>([
     [
       'hold',
