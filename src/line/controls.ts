@@ -184,7 +184,11 @@ export class Controls implements Actor {
 
   /** What comes back puts so many pieces of the reserve of a stock on hand, as far as there are. */
   reserve(stock: string): (pieces: number) => void {
-    return setReserve(this.#line, stock);
+    const draw = setReserve(this.#line, stock);
+    return (pieces) => {
+      this.#acts();
+      draw(pieces);
+    };
   }
 
   /** Tells the number of each order of a stock as it is placed. */

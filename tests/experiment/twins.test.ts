@@ -174,6 +174,21 @@ ${policies}`);
     ]);
   });
 
+  it('ends with what is drawn of a reserve, too', () => {
+    const twins = twinsOf(
+      scenarioOf(`
+stock:
+  blank: { on-hand: 9, reserve: 9 }
+stations:
+  only: { does: work, takes: blank, cycle: 10 s, to: good }
+disturbances:
+  stop: { disturbs: station, station: only, at: 1005 s, for: 2000 s }
+policies:
+  draw: [{ do: draw-on-reserve, stock: blank, when: { from: 1105 s } }]`),
+    );
+    expect(twins.runs[0]!.values.time_to_notice_s).toBe(100);
+  });
+
   it('is the mean over the disturbances that were answered', () => {
     // It ends at 1985 s, when trays are too small by what the controller holds against it: that is answered after its
     // end, which does not count, and the second at 2105 s as the first was.
