@@ -24,9 +24,27 @@ export function furtherResponse(
   if (!read.success) return { problems: findings(read.error, given).map(inWords) };
   const check = furtherChecker(scenario);
   checkPolicy(check, { name: '', responses: [...before, read.data] });
-  if (check.found.length === 0) return read.data;
+  if (check.found.length === 0) {
+    const missing = missingWay(read.data, scenario);
+    return missing === undefined ? read.data : { problems: [missing] };
+  }
   // The path begins with where the response stands in its policy.
   return { problems: check.found.map((found) => inWords({ ...found, path: found.path.slice(3) })) };
+}
+
+/** Says so where it turns parts to a way that the line is not built with; undefined where it is, or no way is turned. */
+function missingWay(it: ResponseSpec, { policies }: Scenario): string | undefined {
+  if (it.do !== 'reroute' && it.do !== 'skip') return undefined;
+  const has = (other: ResponseSpec): boolean => {
+    if (it.do === 'reroute') return other.do === 'reroute' && other.at === it.at && other.to === it.to;
+    return other.do === 'skip' && other.station === it.station && (other.later || !it.later);
+  };
+  if (policies.some(({ responses }) => responses.some(has))) return undefined;
+  const way =
+    it.do === 'reroute'
+      ? `at: ${it.at}, to: ${it.to}`
+      : `station: ${it.station}, later: ${it.later ? 'yes' : 'no'}`;
+  return `a line has only the ways that policies of its scenario name; give it one with { do: ${it.do}, ${way}, when: { from: 0 s } }, in the scenario or by --with`;
 }
 
 /** The same of what a response does, without what decides when. */

@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { furtherResponse } from '../../src/scenario/further-response.ts';
 import { parseScenario } from '../../src/scenario/parse.ts';
 import { changed, SOUND } from './sample.ts';
@@ -19,4 +19,38 @@ it.each<[unknown, string[]]>([
   [{ do: 'rewrok' }, [expect.stringContaining('did you mean "rework"?')]],
 ])('says of %j what is wrong with it', (given, problems) => {
   expect(furtherResponse(given, scenario, [])).toEqual({ problems });
+});
+
+describe('a way that a line must be built with', () => {
+  const withWays = parseScenario(
+    changed(
+      'policies:\n',
+      `policies:
+  ways:
+    - { do: reroute, at: marking, to: assembly, when: { from: 1 h } }
+    - { do: skip, station: packing, later: no, when: { from: 1 h } }
+`,
+    ),
+    'cell.yaml',
+  );
+  const around = { do: 'reroute', at: 'marking', to: 'assembly', when: { from: '2 h' } };
+  const past = (later: string) => ({ do: 'skip', station: 'packing', later, when: { from: '2 h' } });
+
+  it('is one that a policy of the scenario names', () => {
+    for (const given of [around, past('no')])
+      expect(furtherResponse(given, withWays, [])).toMatchObject({ do: given.do });
+  });
+
+  it('is refused elsewhere, with what to do', () => {
+    const missing = (way: string) => ({
+      problems: [expect.stringContaining(`give it one with { ${way}, when:`)],
+    });
+    expect(furtherResponse(around, scenario, [])).toEqual(missing('do: reroute, at: marking, to: assembly'));
+    expect(furtherResponse(past('no'), scenario, [])).toEqual(
+      missing('do: skip, station: packing, later: no'),
+    );
+    expect(furtherResponse(past('yes'), withWays, [])).toEqual(
+      missing('do: skip, station: packing, later: yes'),
+    );
+  });
 });

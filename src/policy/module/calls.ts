@@ -72,7 +72,7 @@ export class Calls {
     try {
       return work();
     } catch (error) {
-      if (error !== REFUSAL) this.blame(error as Error);
+      if (error !== REFUSAL) this.blame(error);
       throw REFUSAL;
     }
   }
@@ -83,9 +83,13 @@ export class Calls {
     throw REFUSAL;
   }
 
-  /** The engine went wrong in a call of the module: by a fault of its own, or since the module calls itself for ever. */
-  private blame(error: Error): void {
-    if (error instanceof RangeError && error.message.includes('call stack'))
+  /**
+   * The engine went wrong in a call of the module: by a fault of its own, or since the module calls itself for ever, or
+   * what it gave threw as it was looked at, which is of the kind of another context.
+   */
+  private blame(error: unknown): void {
+    if (!(error instanceof Error)) this.fail(`gave what threw${thrownInWords(error, this.source)}`);
+    else if (error instanceof RangeError && error.message.includes('call stack'))
       this.fail('calls itself without end');
     else this.failure ??= error;
   }

@@ -1,3 +1,4 @@
+import { runInNewContext } from 'node:vm';
 import { describe, expect, it } from 'vitest';
 import { Calls, PolicyModuleFault } from '../../../src/policy/module/calls.ts';
 
@@ -48,6 +49,17 @@ describe('a call into a module', () => {
     const calls = new Calls('code.ts', () => 7, null);
     const again = (): unknown => calls.out(() => [again()]);
     expect(() => calls.into(again)).toThrow('at 7 s its module code.ts calls itself without end');
+  });
+
+  it('that gives what throws as it is looked at is at fault itself', () => {
+    const calls = new Calls('code.ts', () => 7, null);
+    // An error of another context is none of ours.
+    const foreign = runInNewContext("new Error('mine')") as unknown;
+    const code = () =>
+      calls.out(() => {
+        throw foreign;
+      });
+    expect(() => calls.into(code)).toThrow('at 7 s its module code.ts gave what threw: mine');
   });
 
   it('passes an error of the engine on as it was, though the module caught it', () => {
