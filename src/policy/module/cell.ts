@@ -99,7 +99,7 @@ export interface Cell {
   hold(station: string): void;
   /** Ends a hold of this policy. */
   release(station: string): void;
-  /** Ends what disturbs the station's settings or its marks, and sets drifts back. */
+  /** Ends what disturbs the station's settings, features, marks, reader, gauge or speed, and sets drifts back. */
   fix(station: string): void;
   /** Asks for what is to be added to a setting's target; it goes there as far, as finely and as soon as it can. */
   adjust(setting: string, to: number): void;
