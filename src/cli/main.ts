@@ -96,16 +96,25 @@ function soundOptions(given: Record<string, unknown>): true {
   return true;
 }
 
+const inOneWord = (option: string): string =>
+  option.replace(/-+(.)/g, (_, letter: string) => letter.toUpperCase());
+
 /** A complaint of the argument parser in words that name the remedy. */
 function reworded(message: string, args: readonly string[]): string {
   const [, unknown] = /^Unknown arguments?: (.+)$/.exec(message) ?? [];
   if (unknown !== undefined) {
     const [command = ''] = args;
     const known = Object.keys(OPTIONS[command as keyof typeof OPTIONS] ?? {}).map((key) => `--${key}`);
+    const options = args
+      .filter((arg) => arg.startsWith('-'))
+      .map((arg) => arg.replace(/=.*$/s, '').replace(/^--?/, ''));
+    // The parser names an option with hyphens a second time, as one word.
+    const echoes = new Set(options.filter((option) => option.includes('-')).map(inOneWord));
     return unknown
       .split(', ')
+      .filter((word) => !echoes.has(word))
       .map((word) =>
-        args.some((arg) => arg.replace(/=.*$/s, '').replace(/^--?/, '') === word && arg.startsWith('-'))
+        options.includes(word)
           ? `--${word} is no option here${suggestion(`--${word}`, known)}`
           : `"${word}" is one word too many; a name with spaces needs quotes`,
       )

@@ -52,6 +52,11 @@ describe.concurrent('a wrong command line exits 2 and names the remedy', () => {
     ],
     ['--no-json', (good) => ['compare', good, '--no-json'], '--no-json is no option here'],
     ['--no-twins of run', (good) => ['run', good, '--no-twins'], '--no-twins is no option here'],
+    [
+      'a misspelt option with a hyphen, which is named once',
+      (good) => ['compare', good, '--no-twin'],
+      '--no-twin is no option here; did you mean "--no-twins"? "mendline --help"',
+    ],
     ['two --out', (good) => ['compare', good, '--out', 'a', '--out', 'b'], '--out is given more than once'],
     ['an empty --out', (good) => ['compare', good, '--out', ''], '--out expects the name of a folder'],
     ['a misspelt policy', (good) => ['run', good, '--policy', 'cary on'], 'did you mean "carry on"?'],
