@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { CAPABILITIES } from '../statistics/capability.ts';
 import { RUN_RULES } from '../statistics/charts/run-rules.ts';
+import { untold } from './conditions/hidden.ts';
 import { count, entry, kinds, length, name, positiveLength, positiveShare, share, word } from './fields.ts';
 
 /** A plain number above a bound. */
@@ -94,7 +95,12 @@ export const capability = entry({
 });
 
 /** What tells a response to act: sights gone wrong, a chart of readings, or their capability. */
-export const watch = z.union([sights, chart, capability]);
+export const watch = z.union([sights, chart, capability], {
+  error: ({ input }) =>
+    typeof input === 'object' && input !== null
+      ? untold(input, '"chart" or "capability"')
+      : 'expected a mapping with "at" and "sees", or with "at", "of" and "chart" or "capability"',
+});
 
 type WatchSpec = z.output<typeof watch>;
 export type SightWatch = z.output<typeof sights>;

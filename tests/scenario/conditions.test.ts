@@ -56,7 +56,7 @@ describe('what is done while a stock is low', () => {
     [
       carryOn,
       policy(`do: retarget, setting: heater, by: ¤4 kPa, ${when}`),
-      '"heater" is a temperature, so expected a change in its units',
+      '"heater" is a temperature, so expected a change in its units (°C, C, K)',
     ],
     [carryOn, policy(`do: ¤retarge, setting: heater, by: 4 °C, ${when}`), 'did you mean "retarget"?'],
   ]);

@@ -229,7 +229,7 @@ describe('a disturbance', () => {
       'cold: ¤{ disturbs: setting',
       '"setting" is missing: expected a name (the forming setting',
     ],
-    ['by: -6 °C', 'by: ¤-6 bar', '"heater" is a temperature, so expected a change in its units'],
+    ['by: -6 °C', 'by: ¤-6 bar', '"heater" is a temperature, so expected a change in its units (°C, C, K)'],
     ['by: -6 °C', 'by: ¤-6', '"-6": expected a value with its unit'],
     ['stock: sheet,', 'stock: ¤shet,', 'did you mean "sheet"?'],
     ['stock: sheet,', 'stock: ¤frame,', '"frame" is never ordered, so its supplier cannot fail it'],

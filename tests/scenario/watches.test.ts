@@ -33,6 +33,22 @@ describe('a watch', () => {
   });
 });
 
+describe('a watch that is none', () => {
+  const marked = (watch: string) => changed(`watch: ${SIGHTS}`, watch);
+  it('is told what a watch is', () => {
+    const form = 'expected a mapping with "at" and "sees", or with "at", "of" and "chart" or "capability"';
+    expectRefused(marked('watch: ¤soon'), form);
+    expectRefused(
+      marked('').replace('- do: stop-and-fix', '- ¤do: stop-and-fix'),
+      `"watch" is missing: ${form}`,
+    );
+    expectRefused(
+      marked('watch: ¤{ at: gauging, of: rim }'),
+      'expected what of the readings it goes by: "chart" or "capability"',
+    );
+  });
+});
+
 describe('a watch by a Shewhart chart', () => {
   refuses(
     [

@@ -35,13 +35,36 @@ const TELLING = [
   'not',
 ];
 
+/** The keys one of which tells what is gone by at a station. */
+const WAYS = ['sees', 'above', 'below', 'chart', 'capability'];
+
+/** What is said of readings where no key tells what of them is gone by; undefined where one does. */
+export function untold(given: object, ways: string): string | undefined {
+  const keys = Object.keys(given);
+  const told = !keys.includes('at') || !keys.includes('of') || keys.some((key) => WAYS.includes(key));
+  return told ? undefined : `expected what of the readings it goes by: ${ways}`;
+}
+
+/** What a station shows, by the key that asks for it. */
+const SHOWN: Readonly<Record<string, string>> = {
+  of: '{ at: GAUGE, of: FEATURE, above: 120.3 mm }',
+  sees: '{ at: STATION, sees: misfits, count: 3, of-last: 20 }',
+  chart: '{ at: GAUGE, of: FEATURE, chart: ewma, … }',
+  capability: '{ at: GAUGE, of: FEATURE, capability: cpk, below: 1.33, of-last: 50 }',
+};
+
 /** Why a mapping is no condition, where its keys tell; undefined where it is like one. */
 export function hidden(given: Readonly<Record<string, unknown>>): string | undefined {
   const keys = Object.keys(given);
   const asked = keys.find((key) => Object.hasOwn(HIDDEN, key));
   if (asked !== undefined) return HIDDEN[asked];
-  if (keys.some((key) => TELLING.includes(key))) return undefined;
+  if (keys.some((key) => TELLING.includes(key)))
+    return untold(given, '"above" or "below", "chart" or "capability"');
+  const shown = keys.find((key) => Object.hasOwn(SHOWN, key));
+  if (shown !== undefined) return `"at" is missing: expected the station where that is seen, ${SHOWN[shown]}`;
   const first = keys[0];
-  if (first === undefined) return `expected one of ${TELLING.join(', ')}`;
-  return `a condition has no key "${first}"${suggestion(first, TELLING)}; expected one of ${TELLING.join(', ')}`;
+  const known = `expected one of ${TELLING.join(', ')}`;
+  if (first === undefined) return known;
+  const near = suggestion(first, TELLING);
+  return `a condition has no key "${first}"${near.includes('did you mean') ? near : ''}; ${known}`;
 }

@@ -1,6 +1,6 @@
 import type { DisturbanceSpec, Disturbing } from '../disturbances.ts';
 import { isOrdered } from '../supply/suppliers-of.ts';
-import { nameOf } from '../units.ts';
+import { nameOf, unitsOf } from '../units.ts';
 import type { Checker } from './checker.ts';
 
 type Check<Kind extends DisturbanceSpec['disturbs']> = (
@@ -16,7 +16,7 @@ const setting: Check<'setting'> = (check, it, path) => {
   if (setting && setting.dimension !== it.by.dimension) {
     check.say(
       [...path, 'by'],
-      `"${it.setting}" is ${nameOf(setting.dimension)}, so expected a change in its units`,
+      `"${it.setting}" is ${nameOf(setting.dimension)}, so expected a change in its units (${unitsOf(setting.dimension).join(', ')})`,
     );
   }
 };

@@ -1,7 +1,7 @@
 import type { Path } from '../problem.ts';
 import type { ResponseOf, ResponseSpec } from '../responses.ts';
 import { originalsOf } from '../stand-ins.ts';
-import { nameOf } from '../units.ts';
+import { nameOf, unitsOf } from '../units.ts';
 import { checkCannibalising } from './check-cannibalising.ts';
 import { checkCalledCrew, checkPrioritised } from './check-crew-response.ts';
 import { checkKeeping } from './check-keeping.ts';
@@ -47,7 +47,7 @@ function checkRetargeted(check: Checker, { setting, by }: ResponseOf<'retarget'>
   if (by.dimension !== target.dimension)
     check.say(
       [...path, 'by'],
-      `"${setting}" is ${nameOf(target.dimension)}, so expected a change in its units`,
+      `"${setting}" is ${nameOf(target.dimension)}, so expected a change in its units (${unitsOf(target.dimension).join(', ')})`,
     );
   else if ((moves?.from && then < moves.from.value) || (moves?.to && then > moves.to.value))
     check.say([...path, 'by'], `"${setting}" cannot be moved so far; see its "moves"`);
