@@ -1,7 +1,7 @@
 /** A value with the interval that says how sure it is. */
 export interface Estimate {
   readonly value: number;
-  /** Ends of the interval; null when there is one run only, which gives none. */
+  /** Ends of the interval; null where the runs are too few to give any. */
   readonly lower: number | null;
   readonly upper: number | null;
   /** Coverage the interval is made for, such as 0.95. */

@@ -2,7 +2,10 @@
 declare module 'jstat' {
   const jstat: {
     readonly jStat: {
-      readonly studentt: { inv(p: number, degreesOfFreedom: number): number };
+      readonly studentt: {
+        inv(p: number, degreesOfFreedom: number): number;
+        cdf(x: number, degreesOfFreedom: number): number;
+      };
       readonly centralF: { cdf(x: number, numerator: number, denominator: number): number };
       readonly chisquare: { inv(p: number, degreesOfFreedom: number): number };
       readonly normal: {
