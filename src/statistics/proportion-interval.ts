@@ -11,15 +11,21 @@ function shareOf(hits: number, of: number): number {
   return hits / of;
 }
 
+/** The ends of the exact interval that leaves `outside` to both sides together. */
+export function exactEnds(hits: number, of: number, outside: number): [number, number] {
+  return [
+    hits === 0 ? 0 : ibetainv(outside / 2, hits, of - hits + 1),
+    hits === of ? 1 : ibetainv(1 - outside / 2, hits + 1, of - hits),
+  ];
+}
+
 /**
  * The exact interval for the probability of a hit in independent trials, one a run: it never covers less often than its
  * level, and mostly more. C. J. Clopper and E. S. Pearson (1934), Biometrika 26, 404-413.
  */
 export function exactProportion(hits: number, of: number, level: number): Estimate {
   const value = shareOf(hits, of);
-  const tail = (1 - level) / 2;
-  const lower = hits === 0 ? 0 : ibetainv(tail, hits, of - hits + 1);
-  const upper = hits === of ? 1 : ibetainv(1 - tail, hits + 1, of - hits);
+  const [lower, upper] = exactEnds(hits, of, 1 - level);
   return { value, lower, upper, level, runs: of, method: 'exact (Clopper-Pearson)' };
 }
 

@@ -1,6 +1,6 @@
 import type { Estimate } from './estimate.ts';
 import { meanInterval } from './mean-interval.ts';
-import { exactProportion } from './proportion-interval.ts';
+import { exactEnds } from './proportion-interval.ts';
 
 /** How often something came up in one run. */
 export interface RunShare {
@@ -18,11 +18,11 @@ export function shareInterval(runs: readonly RunShare[], level: number, comparis
   const found = meanInterval(shares, level, comparisons);
   if (found.lower === null || found.upper === null) return found;
   const sum = (key: keyof RunShare) => runs.reduce((total, run) => total + run[key], 0);
-  const { lower, upper } = exactProportion(sum('hits'), sum('of'), 1 - (1 - level) / comparisons);
+  const [lower, upper] = exactEnds(sum('hits'), sum('of'), (1 - level) / comparisons);
   return {
     ...found,
-    lower: Math.max(0, Math.min(found.lower, lower!)),
-    upper: Math.min(1, Math.max(found.upper, upper!)),
+    lower: Math.max(0, Math.min(found.lower, lower)),
+    upper: Math.min(1, Math.max(found.upper, upper)),
     method: `${found.method}, at least exact`,
   };
 }

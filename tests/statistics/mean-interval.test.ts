@@ -2,11 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { samplerOf } from '../../src/kernel/distributions/index.ts';
 import { Streams } from '../../src/kernel/streams.ts';
 import { meanInterval, studentQuantile } from '../../src/statistics/mean-interval.ts';
-
-/** Printed figures have six digits. */
-function expectPrinted(actual: number, printed: number): void {
-  expect(Math.abs(actual / printed - 1)).toBeLessThan(1e-5);
-}
+import { expectPrinted } from './printed.ts';
 
 function halfWidth(values: readonly number[], level: number, comparisons = 1): number {
   const { lower, upper } = meanInterval(values, level, comparisons);

@@ -39,7 +39,8 @@ export function besideBest(
   const others = (i: number) => values.map((_, j) => j).filter((j) => j !== i);
   const paired = (i: number, j: number) => values[i]!.map((x, run) => sign * (x - values[j]![run]!));
   const lead = values.map((_, i) => values.map((_, j) => (i === j ? 0 : mean(paired(i, j)))));
-  const value = (i: number) => sign * Math.min(...others(i).map((j) => lead[i]![j]!));
+  // Added to 0 so that none is written -0.
+  const value = (i: number) => 0 + sign * Math.min(...others(i).map((j) => lead[i]![j]!));
   if (runs === 1)
     return values.map((_, i) => ({
       difference: { value: value(i), lower: null, upper: null, level, runs, method: 'one run, no interval' },
