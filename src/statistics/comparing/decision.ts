@@ -5,7 +5,7 @@ import { runsForHalfWidth } from '../sample-size.ts';
 import type { Better } from './better.ts';
 
 /** What is said of a difference. `better` and `worse` mean by more than is worth having. */
-export type Word = 'better' | 'worse' | 'no difference worth having' | 'undecided';
+type Word = 'better' | 'worse' | 'no difference worth having' | 'undecided';
 
 export interface Decision {
   readonly word: Word;

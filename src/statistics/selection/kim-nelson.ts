@@ -39,8 +39,8 @@ export interface KimNelsonSettings {
 
 /** How a selection ended. */
 export interface Selected {
-  readonly how: 'one left' | 'last stage' | 'most runs reached';
-  /** The system chosen; where the most runs were reached, the one ahead, for which nothing is stated. */
+  readonly how: 'one left' | 'tied at the last stage' | 'most runs reached';
+  /** The system chosen, the first of those tied; where the most runs were reached, the one ahead, for which nothing is stated. */
   readonly best: number;
   /** Stated probability that it is the best if it leads all others by `worth`; null where the most runs were reached. */
   readonly confidence: number | null;
@@ -94,17 +94,12 @@ export class KimNelson {
     return this.found;
   }
 
-  /**
-   * The most runs of a system that may yet be needed, as it looks now; null before the end of the first stage.
-   */
+  /** The most runs of a system that it may take in all, as it looks now; null before the end of the first stage. */
   get mostNeeded(): number | null {
     if (this.variances.length === 0) return null;
-    const { worth, most } = this.settings;
-    let last = this.stages;
-    for (const i of this.left)
-      for (const j of this.left)
-        if (i !== j) last = Math.max(last, lastStage(this.square, this.variances[i]![j]!, worth) + 1);
-    return this.found ? this.stages : Math.min(last, most);
+    return this.found
+      ? this.stages
+      : Math.min(Math.max(this.stages, this.lastOfThoseLeft() + 1), this.settings.most);
   }
 
   /**
@@ -136,22 +131,25 @@ export class KimNelson {
   private screen(): void {
     const { worth, most, confidence } = this.settings;
     const { stages, sums, square, variances } = this;
-    const last = Math.max(
-      ...this.left.flatMap((i) =>
-        this.left.filter((j) => j !== i).map((j) => lastStage(square, variances[i]![j]!, worth)),
-      ),
-    );
     const mean = (i: number) => sums[i]! / stages;
-    const ahead = () => this.left.reduce((best, i) => (sums[i]! > sums[best]! ? i : best));
-    if (stages > last) {
-      this.left = [ahead()];
-      this.found = { how: 'last stage', best: this.left[0]!, confidence };
-      return;
-    }
     this.left = this.left.filter((i) =>
       this.left.every((j) => mean(i) >= mean(j) - continuation(square, variances[i]![j]!, worth, stages)),
     );
-    if (this.left.length === 1) this.found = { how: 'one left', best: this.left[0]!, confidence };
-    else if (stages >= most) this.found = { how: 'most runs reached', best: ahead(), confidence: null };
+    const best = this.left.reduce((ahead, i) => (sums[i]! > sums[ahead]! ? i : ahead));
+    if (this.left.length === 1) this.found = { how: 'one left', best, confidence };
+    // After the last stage no one may lie behind, so that those left are level.
+    else if (stages > this.lastOfThoseLeft())
+      this.found = { how: 'tied at the last stage', best, confidence };
+    else if (stages >= most) this.found = { how: 'most runs reached', best, confidence: null };
+  }
+
+  /** The last stage at which any two of those left may both stay. */
+  private lastOfThoseLeft(): number {
+    const { square, variances, left } = this;
+    const { worth } = this.settings;
+    let last = 0;
+    for (const i of left)
+      for (const j of left) if (i !== j) last = Math.max(last, lastStage(square, variances[i]![j]!, worth));
+    return last;
   }
 }
