@@ -40,7 +40,9 @@ describe('a ratio of means by the jackknife', () => {
             comparisons,
           )!;
           for (const end of ['value', 'lower', 'upper'] as const)
-            expect(Math.abs(found[end]! - plain[end]!)).toBeLessThan(1e-7 * (1 + Math.abs(plain.upper! - plain.lower!)));
+            expect(Math.abs(found[end]! - plain[end]!)).toBeLessThan(
+              1e-7 * (1 + Math.abs(plain.upper! - plain.lower!)),
+            );
         },
       ),
     );
@@ -64,7 +66,11 @@ describe('a ratio of means by the jackknife', () => {
   });
 
   it('has no ends where nothing can be said of them, and is none without a divisor', () => {
-    expect(jackknifeRatio([1, 1, 1], [0, 0, 5], 0.95)).toMatchObject({ value: 0.6, lower: null, upper: null });
+    expect(jackknifeRatio([1, 1, 1], [0, 0, 5], 0.95)).toMatchObject({
+      value: 0.6,
+      lower: null,
+      upper: null,
+    });
     expect(jackknifeRatio([1], [2], 0.95)).toMatchObject({ value: 0.5, lower: null, upper: null });
     expect(jackknifeRatio([1, 2], [0, 0], 0.95)).toBeNull();
     expect(() => jackknifeRatio([], [], 0.95)).toThrow(RangeError);
