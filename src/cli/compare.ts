@@ -62,6 +62,7 @@ export async function compareCommand(given: Given): Promise<number> {
   const comparison = compare(policies, outcomes, bound);
   const recovered = bound === null ? undefined : recoveredOf(policies, outcomes, bound);
   const twins = twinned ? compareTwins(policies, pairs, scenario.run) : undefined;
+  const estimated = estimatedStocks(scenario, chosen);
   const document = comparisonJson({
     comparison,
     outcomes,
@@ -71,7 +72,7 @@ export async function compareCommand(given: Given): Promise<number> {
     scenario: { file: given.file, title: scenario.title, sha256 },
     joined,
     modules: files,
-    estimated: estimatedStocks(scenario, chosen),
+    estimated,
   });
   const asJson = `${JSON.stringify(document, null, 2)}\n`;
   if (given.json) process.stdout.write(asJson);
@@ -89,6 +90,7 @@ export async function compareCommand(given: Given): Promise<number> {
     comparison,
     twins,
     recovered,
+    estimated,
     title: scenario.title,
     about: scenario.about,
     scenarioText: text,

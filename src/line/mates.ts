@@ -67,8 +67,19 @@ export class Mates {
   lack(waiting: number, ahead: Ahead | null): void {
     for (const { mate, place } of this.placed) {
       const { stock, want } = mate.now;
-      if (stock.onHand === 0) stock.lack(want, waiting + (ahead?.waitingFor(place) ?? 0));
+      if (stock.onHand > 0) continue;
+      // Those behind could not start for want of another mate, however many there were of this one.
+      const could = Math.max(1, Math.min(waiting, this.besides(place)));
+      stock.lack(want, could + (ahead?.waitingFor(place) ?? 0));
     }
+  }
+
+  /** How many parts there are mates for, but for the one at this place. */
+  private besides(place: number): number {
+    let least = Number.POSITIVE_INFINITY;
+    for (const other of this.placed)
+      if (other.place !== place) least = Math.min(least, other.mate.now.stock.onHand);
+    return least;
   }
 
   /** Only what is put aside waits for mates: others had some that were left over, or went another way. */

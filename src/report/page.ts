@@ -1,5 +1,6 @@
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
 import type { Recovered } from '../experiment/recovered.ts';
+import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
 import type { Twins } from '../experiment/twins.ts';
 import type { State } from '../line/state.ts';
 import { withBoundMarked, withBoundMarkedInTwins } from './bound-text.ts';
@@ -12,6 +13,7 @@ import { type Joined, joinedOrigin, joinedTexts, unfolded } from './joined.ts';
 import { PAGE_STYLE } from './page-style.ts';
 import { recoveredSection } from './recovered-page.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
+import { stocksSection } from './stocks-page.ts';
 import { twinsSection } from './twins-page.ts';
 import { verdictSentences } from './verdict.ts';
 
@@ -30,6 +32,8 @@ interface Provenance {
 export interface PageSource {
   readonly comparison: Comparison;
   readonly twins?: Twins | undefined;
+  /** What theory says of the stocks, by the names of the policies. */
+  readonly estimated?: EstimatedStocks;
   /** Where there is a bound. */
   readonly recovered?: Recovered | undefined;
   readonly title: string;
@@ -270,6 +274,7 @@ ${twins ? `${twinsSection(twins, comparison)}\n` : ''}${recovered ? `${recovered
 ${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison)).join('\n'))}
 ${section('states', 'What the stations did', stateFigures(comparison))}
 ${crewSection(comparison)}
+${stocksSection(comparison, source.estimated)}
 ${section('reading', 'How to read this', `<div class="prose">${reading(comparison)}</div>`)}
 ${section('text', 'Scenario text', [unfolded(provenance.file, scenarioText), ...joined.map(({ file, text }) => unfolded(file, text))].join('\n'))}
 ${section('origin', 'Provenance', origin(provenance, joined))}

@@ -51,7 +51,7 @@ export const STATE_LOOKS: Readonly<Record<State, StateLook>> = {
     letter: 'p',
     colour: '#8a180c',
     ink: '#ffffff',
-    meaning: 'broken down, and the spare for its repair is out of stock',
+    meaning: 'broken down or due for a set-up, and the spare that this takes is out of stock',
   },
   awaiting_handling: {
     word: 'no handler',

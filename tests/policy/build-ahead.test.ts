@@ -59,7 +59,8 @@ describe('build-ahead', () => {
   });
 
   it('waits for the missing mate alone: what is put aside has all others', () => {
-    // One pin each for the first and the two that are put aside. Those of 40 and 50 s wait for both mates.
+    // One pin each for the first and the two that are put aside. Those of 40 and 50 s find
+    // neither mate, so that one of them waits for each.
     const line = prepare(
       small('200 s', cell().replace('pin: { unlimited: true }', 'pin: { on-hand: 3 }')),
       'ahead',
@@ -70,8 +71,8 @@ describe('build-ahead', () => {
       .get('assembly')!
       .on.mates.all.map(({ now }) => [now.stock.name, now.want.owed]);
     expect(owed).toEqual([
-      ['pin', 2],
-      ['frame', 4],
+      ['pin', 1],
+      ['frame', 3],
     ]);
   });
 

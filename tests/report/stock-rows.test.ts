@@ -1,8 +1,10 @@
+import { parseHTML } from 'linkedom';
 import { expect, it } from 'vitest';
 import { compare } from '../../src/experiment/comparison.ts';
 import { STOCK_MEASURES, type StockMeasures } from '../../src/line/supply/stock-measures.ts';
 import { widthOf } from '../../src/report/columns.ts';
 import { stockRows } from '../../src/report/stock-rows.ts';
+import { stocksSection } from '../../src/report/stocks-page.ts';
 import { singleText } from '../../src/report/terminal.ts';
 import { outcome } from './fake.ts';
 
@@ -46,6 +48,21 @@ it('shows beside the fill rate what theory says of it, where it says anything', 
   const at = beside.findIndex(([heading]) => heading === 'filled\nat once, %');
   expect(beside[at + 1]).toEqual(['by\ntheory, %', ['91.2', '\u2013']]);
   expect(of(null)).toHaveLength(beside.length - 1);
+});
+
+it('stands on the page of a comparison, a table for each stock and a row for each policy', () => {
+  const runs = ['a', 'b'].map((policy) => ({
+    ...outcome(policy, 1),
+    stocks: { 'a <frame>': measures({ fill_rate: policy === 'a' ? 0.75 : 0.5 }) },
+  }));
+  const estimate = { stock: 'a <frame>', demand: 1, failures: 0, fill: 0.8125, assumes: null } as const;
+  const html = stocksSection(compare(['a', 'b'], runs), { b: { 'a <frame>': estimate } });
+  const rows = [...parseHTML(html).document.querySelectorAll('tbody tr')].map((row) => row.textContent);
+  expect(rows).toHaveLength(2);
+  expect(rows[0]).toMatch(/^a.*75\.0\u2013/);
+  expect(rows[1]).toMatch(/^b.*50\.081\.3/);
+  expect(html).toContain('a &lt;frame&gt;');
+  expect(stocksSection(compare(['a'], [outcome('a', 1)]))).toBe('');
 });
 
 it('stands below what the stations did, the mean over the runs that give a value, within 80 columns', () => {

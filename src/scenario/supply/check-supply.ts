@@ -9,6 +9,7 @@ interface Given {
   readonly reorderAt?: number | undefined;
   readonly order?: number | undefined;
   readonly upTo?: number | undefined;
+  readonly whenShort?: 'waits' | 'backorders' | undefined;
   readonly reserve?: number | undefined;
   readonly shelfLife?: Law | undefined;
   readonly leadTime?: Law | undefined;
@@ -65,6 +66,11 @@ function checkRule(given: Given, say: Say): void {
     say(
       `the reorder point ${reorderAt} is not below "up-to", ${upTo}, so that an order could be of no piece; lower it, or raise "up-to"`,
       'reorder-at',
+    );
+  if (upTo === 0 && given.whenShort !== 'backorders')
+    say(
+      'nothing would ever be ordered: up to 0, only what is waited for is, with "when-short: backorders"; else give at least 1',
+      'up-to',
     );
   const times = suppliers?.map((supplier) => supplier.leadTime ?? leadTime) ?? [leadTime];
   if (given.onHand === 0 && times.every(isZero))

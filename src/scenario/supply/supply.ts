@@ -21,9 +21,11 @@ export const supplyKeys = {
     ),
   'reorder-at': count(0).optional().describe('order when pieces on hand and on order are this few'),
   order: count(1).optional().describe('pieces in one order; each delivery is one lot'),
-  'up-to': count(1)
+  'up-to': count(0)
     .optional()
-    .describe('order up to so many on hand and on order; without reorder-at, each piece taken is ordered'),
+    .describe(
+      'order up to so many on hand and on order; without reorder-at, each piece taken is ordered, and with 0 each that is waited for',
+    ),
   'lead-time': leadTime,
   review: positiveDuration
     .optional()

@@ -53,6 +53,7 @@ describe('the supply of a stock', () => {
     ['{ on-hand: 4, up-to: 4, lead-time: 1 h, holding: ¤3 EUR }', 'expected an amount of money, 0 or more'],
     ['{ on-hand: 4, up-to: 4, lead-time: 1 h, in-sequence: ¤maybe }', 'expected yes or no'],
     ['{ on-hand: 4, up-to: 4, lead-time: 1 h, when-short: ¤backorder }', 'did you mean "backorders"?'],
+    ['{ on-hand: 4, up-to: ¤0, lead-time: 1 h }', 'nothing would ever be ordered'],
     ['{ on-hand: 4, up-to: 4, lead-time: 1 h, shelf-life: ¤0 s }', 'a shelf life must be above zero'],
     ['{ on-hand: 4, up-to: 4, lead-time: 1 h, lots-of: ¤0 }', 'expected a whole number from 1'],
     ['{ on-hand: 4, up-to: 4, lead-time: 1 h, review: ¤0 s }', 'a time here is above zero'],
