@@ -170,7 +170,7 @@ export class Controls implements Actor {
     this.#line.demand!.onLevel(of, bounds, tell);
   }
 
-  /** Tells whether machines of a station have been in certain states for so long: at once, and at each change. */
+  /** Tells whether machines of a station have been in certain states for so long: once the line has started, and at each change. */
   onState(condition: StationCondition, tell: Switch): void {
     watchState(this.#line, condition, tell);
   }

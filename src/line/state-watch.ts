@@ -2,6 +2,9 @@ import type { Actor, Calendar } from '../kernel/calendar.ts';
 
 const LOOK = 0;
 const RIPE = 1;
+/** The line has started, and what it began with has been told. */
+const STARTED = 2;
+const BEGUN = 3;
 
 export interface StateRules {
   /** By state number, whether it counts. */
@@ -14,7 +17,7 @@ export interface StateRules {
 
 /**
  * Whether so many machines of a station have been in certain states for so long. It is told by way of the calendar, at
- * the same instant: a machine that changes its state is not done yet. At the start, after the station has begun.
+ * the same instant: a machine that changes its state is not done yet. At the start, once, after the station has begun.
  */
 export class StateWatch implements Actor {
   readonly name: string;
@@ -27,6 +30,7 @@ export class StateWatch implements Actor {
   private readonly ripe: boolean[];
   private count = 0;
   private holds = false;
+  private told = false;
 
   /** @param states of the machines at present, by number */
   constructor(
@@ -43,8 +47,8 @@ export class StateWatch implements Actor {
     this.tell = tell;
     this.ripeAt = new Float64Array(states.length).fill(Number.NaN);
     this.ripe = states.map(() => false);
-    tell(false);
     for (const [slot, state] of states.entries()) this.enters(slot, state);
+    this.calendar.schedule(this.calendar.now, this.me, STARTED, 0);
   }
 
   enters(slot: number, state: number): void {
@@ -69,8 +73,11 @@ export class StateWatch implements Actor {
       this.ripe[slot] = true;
       this.count++;
     }
+    // Behind all that the start of the line brings about.
+    if (code === STARTED) return this.calendar.schedule(this.calendar.now, this.me, BEGUN, 0);
     const holds = this.count >= this.rules.least;
-    if (holds === this.holds) return;
+    if (holds === this.holds && (this.told || code !== BEGUN)) return;
+    this.told = true;
     this.holds = holds;
     this.tell(holds);
   }

@@ -3,7 +3,7 @@ import type { Line } from './line.ts';
 import { STATES } from './state.ts';
 import { StateWatch } from './state-watch.ts';
 
-/** Tells whether machines of a station have been in certain states for so long: at once, and at each change from then on. */
+/** Tells whether machines of a station have been in certain states for so long: once the line has started, and at each change from then on. */
 export function watchState(line: Line, condition: StationCondition, tell: (holds: boolean) => void): void {
   const { station, is, for: long, machines: least } = condition;
   const { machines } = line.stations.get(station)!;

@@ -5,7 +5,7 @@ import { meetSpan } from './conditions/span.ts';
 import type { Told, View } from './conditions/view.ts';
 import { meetWatched } from './conditions/watched.ts';
 
-/** Tells whether a condition holds: at once, and whenever that changes; or when it signals. */
+/** Tells whether a condition holds (`Told`), or when it signals. */
 export function meet(condition: ConditionSpec, view: View, told: Told): void {
   const { controls, onResponse } = view;
   if (isWatch(condition)) meetWatched(condition, view, told);

@@ -90,6 +90,27 @@ stations:
 });
 
 describe('a state of a station', () => {
+  it('is known once the line has started, so that nothing acts on what it only seems to be before', () => {
+    const drawn = (when: string) =>
+      ran(
+        small(
+          '99 s',
+          `${only('on-hand: 50, reserve: 2')}
+policies:
+  p: [{ do: draw-on-reserve, stock: blank, when: ${when} }]`,
+        ),
+        'p',
+      ).did!.drawn_blank_pieces;
+    // It works from 0 s on.
+    const working = '{ station: only, is: working }';
+    expect(drawn(`{ not: ${working} }`)).toBe(0);
+    expect(drawn(`{ not: { any: [${working}, { from: 1 h }] } }`)).toBe(0);
+    expect(drawn(`{ all: [{ not: ${working} }, { to: 1 h }] }`)).toBe(0);
+    expect(drawn('{ station: only, is: starved }')).toBe(0);
+    expect(drawn('{ not: { station: only, is: starved } }')).toBe(2);
+    expect(drawn(`{ all: [${working}, { to: 1 h }] }`)).toBe(2);
+  });
+
   const body = (machines = 1) => `${blanks(`
   first: { does: work, takes: blank, machines: ${machines}, cycle: 10 s, to: second }
   second: { does: work, buffer: 5, cycle: 4 s, to: good }`)}

@@ -16,13 +16,17 @@ function together(
   meet: Meet,
 ): void {
   const each = parts.map(() => false);
-  let before = false;
+  const known = parts.map(() => false);
+  /** Null until it is known. It is said once then: whoever follows it would act on a first word that is taken back. */
+  let before: boolean | null = null;
   // Several that change at one instant are looked at when all have.
   let settles = true;
   function settle(): void {
     settles = false;
     const now = holds(each);
-    if (now === before) return;
+    // Whatever those say that have said nothing yet.
+    const sure = before !== null || now === holds(each.map((one, i) => one || !known[i]));
+    if (!sure || now === before) return;
     before = now;
     told.holds(now);
   }
@@ -30,6 +34,7 @@ function together(
     meet(part, view, {
       holds: (now) => {
         each[i] = now;
+        known[i] = true;
         if (settles) return;
         settles = true;
         view.controls.after(0, settle);
@@ -39,10 +44,7 @@ function together(
       },
     });
   }
-  settles = false;
-  // Said once: whoever follows it would act on a first word that is taken back.
-  before = holds(each);
-  told.holds(before);
+  settle();
 }
 
 /** Holds while all of them do; of one that signals, while all the others do. */

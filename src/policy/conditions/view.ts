@@ -3,7 +3,7 @@ import type { ConditionSpec } from '../../scenario/conditions.ts';
 
 /** What is told of a condition. */
 export interface Told {
-  /** Whether it holds: at once, and at each change from then on. */
+  /** Whether it holds: at once, or at the start behind the first loads where it is of states; and at each change from then on. */
   readonly holds: Switch;
   /** It has signalled, which is over at once. */
   readonly signals: () => void;

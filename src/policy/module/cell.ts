@@ -81,8 +81,8 @@ export interface Cell {
   /** Tells of each order of a stock as it is placed, by its number. */
   onOrder(stock: string, tell: (order: number) => void): void;
   /**
-   * Tells whether a condition of the scenario's format holds: at once, and at each change. Of one that signals, such as
-   * a chart, it tells `true` at each signal.
+   * Tells whether a condition of the scenario's format holds: at once (of states, once the line has started), and at each
+   * change. Of one that signals, such as a chart, it tells `true` at each signal.
    */
   when(condition: Condition, tell: Switch): void;
 
