@@ -15,7 +15,7 @@ export function acting(controls: Controls, named: Named, calls: Calls, args: Arg
 
   return {
     hold: sealed(calls, (given) => {
-      const name = station('hold', given);
+      const { name } = args.known('hold', given, named.held, 'station that can be held');
       held.set(name, (held.get(name) ?? 0) + 1);
       controls.hold(name);
     }),

@@ -9,6 +9,8 @@ export function namedIn({ stations, stocks, parts }: Scenario) {
   const assemblies = doing('assemble');
   return {
     stations,
+    /** Arrivals wait for nobody. */
+    held: stations.filter((it) => it.does !== 'arrive'),
     gauges,
     assemblies,
     readers: stations.filter((it) => 'reader' in it && it.reader !== undefined),

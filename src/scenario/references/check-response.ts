@@ -25,6 +25,16 @@ function checkInspected(check: Checker, at: string, path: Path): void {
     );
 }
 
+/** Arrivals wait for nobody. */
+function checkHeld(check: Checker, { station }: ResponseOf<'hold' | 'stop-and-fix'>, path: Path): void {
+  check.station([...path, 'station'], station, []);
+  if (check.stations.get(station)?.does === 'arrive')
+    check.say(
+      [...path, 'station'],
+      `parts come to "${station}" by themselves, whatever a policy does; hold a station behind it`,
+    );
+}
+
 function checkExpedited(check: Checker, { stock }: ResponseOf<'expedite'>, path: Path): void {
   if (!check.known([...path, 'stock'], stock, check.names.stock, 'stock')) return;
   const found = check.stock(stock);
@@ -92,7 +102,7 @@ function checkAhead(check: Checker, { at, without }: ResponseOf<'build-ahead'>, 
 export function checkResponse(check: Checker, it: ResponseSpec, path: Path): void {
   switch (it.do) {
     case 'stop-and-fix': {
-      check.station([...path, 'station'], it.station, []);
+      checkHeld(check, it, path);
       checkWatch(check, it.watch, [...path, 'watch']);
       return;
     }
@@ -109,7 +119,7 @@ export function checkResponse(check: Checker, it: ResponseSpec, path: Path): voi
       check.station([...path, 'at'], it.at, ['gauge', 'assemble']);
       return check.station([...path, 'bench'], it.bench, ['rework']);
     case 'hold':
-      return check.station([...path, 'station'], it.station, []);
+      return checkHeld(check, it, path);
     case 'slow':
       return checkSlowed(check, it, path);
     case 'expedite':

@@ -67,7 +67,11 @@ calendars:
   });
 
   it.each<[string, (cell: Cell) => void, string]>([
-    ['a station', (cell) => cell.hold('formng'), 'hold: "formng" is no station; did you mean "forming"?'],
+    [
+      'a station',
+      (cell) => cell.hold('formng'),
+      'hold: "formng" is no station that can be held; did you mean "forming"?',
+    ],
     ['a name', (cell) => cell.fix({} as never), 'fix: a value of type object is no station'],
     ['a held station', (cell) => cell.release('forming'), 'release: "forming" is not held by this policy'],
     [
