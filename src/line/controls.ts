@@ -212,6 +212,7 @@ export class Controls implements Actor {
 
   /** Ends what disturbs the station's settings, features, marks, reader, gauge or speed, and sets drifts back. */
   fix(station: string): void {
+    this.#acts();
     for (const it of [...this.#line.curable.get(station)!]) it.cure();
   }
 
