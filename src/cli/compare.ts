@@ -13,6 +13,7 @@ import { listed } from '../report/words.ts';
 import { boundLast, boundOf } from '../scenario/bound.ts';
 import { EXIT } from './exit-codes.ts';
 import { chosenPolicies, type Joining, joinedOf, joiningFolder, joiningWords } from './joining.ts';
+import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { defaultFolder, doRuns, doTwins, UNFINISHED } from './runs.ts';
@@ -26,6 +27,7 @@ interface Given extends Joining, GivenModules {
   readonly workers?: number;
   readonly json: boolean;
   readonly noTwins?: boolean;
+  readonly resume?: boolean;
   readonly out?: string;
 }
 
@@ -52,9 +54,10 @@ export async function compareCommand(given: Given): Promise<number> {
     given.out ?? (given.json ? undefined : defaultFolder(given.file, given.seeds, joiningFolder(given)));
   const folder = wanted === undefined ? undefined : new OutputFolder(wanted);
   const seeds = given.seeds ?? scenario.run.seeds;
+  const journal = journalOf(folder, { read, files, resume: given.resume });
   const ordered = boundLast(chosen);
   const bound = boundOf(ordered);
-  const options = { policies: ordered, seeds, workers: given.workers, modules, out: wanted };
+  const options = { policies: ordered, seeds, workers: given.workers, modules, out: wanted, journal };
   const policies = ordered.map((policy) => policy.name);
   const twinned = scenario.disturbances.length > 0 && !given.noTwins;
   const pairs = twinned ? await doTwins(read, options) : [];
@@ -110,6 +113,7 @@ export async function compareCommand(given: Given): Promise<number> {
   if (twins) folder.write(TWINS, twinsCsv(twins));
   else folder.remove(TWINS);
   folder.remove(UNFINISHED);
+  journal?.finish();
   const beside = listed(['comparison.json', 'runs.csv', ...(twins ? [TWINS] : [])]);
   if (!given.json) process.stdout.write(`\nReport: ${path}\nBeside it: ${beside}\n`);
   return EXIT.done;

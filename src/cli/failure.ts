@@ -1,4 +1,9 @@
 import { FailedRunError } from '../experiment/failed-run.ts';
+import {
+  ForeignJournalError,
+  JournalInUseError,
+  UnwritableJournalError,
+} from '../experiment/journal/errors.ts';
 import { PolicyModuleError } from '../experiment/policy-module.ts';
 import { InterruptedError } from '../experiment/run-many.ts';
 import { UnreadableFileError } from '../experiment/scenario-file.ts';
@@ -20,6 +25,9 @@ export function explainFailure(error: unknown): number {
     [PolicyModuleError, EXIT.scenario],
     [FailedRunError, EXIT.failedRun],
     [UnwritableError, EXIT.unwritable],
+    [UnwritableJournalError, EXIT.unwritable],
+    [JournalInUseError, EXIT.unwritable],
+    [ForeignJournalError, EXIT.usage],
     [InterruptedError, EXIT.interrupted],
   ];
   const found = known.find(([kind]) => error instanceof kind);

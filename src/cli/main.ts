@@ -29,6 +29,11 @@ const noTwins = {
   default: false,
   describe: 'leave out the same runs without disturbances',
 } as const;
+const resume = {
+  type: 'boolean',
+  default: false,
+  describe: 'go on from the runs that an interrupted comparison left',
+} as const;
 const policy = {
   type: 'string',
   requiresArg: true,
@@ -66,7 +71,7 @@ const crossing = {
 } as const;
 
 const OPTIONS = {
-  compare: { ...joined, only, seeds, workers, json, out, 'no-twins': noTwins, ...modules },
+  compare: { ...joined, only, seeds, workers, json, out, resume, 'no-twins': noTwins, ...modules },
   cross: { ...joined, only, ...crossing, seeds, workers, json, out, ...modules },
   run: { ...joined, policy, seeds, workers, json, ...modules },
   check: { ...joined, json },

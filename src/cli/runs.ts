@@ -11,6 +11,7 @@ import { crossedCsv } from '../report/crossed/crossed-csv.ts';
 import { runsCsv } from '../report/csv.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import type { PolicySpec } from '../scenario/scenario.ts';
+import type { JournalOfCommand } from './journal-of-command.ts';
 import type { Modules } from './modules.ts';
 
 /** Holds the runs that had finished when the others were cut short. */
@@ -45,6 +46,7 @@ export interface RunsOptions {
   readonly modules: Modules;
   /** Where runs that had finished are kept when the others do not; by default the folder of the scenario's report. */
   readonly out?: string | undefined;
+  readonly journal?: JournalOfCommand | undefined;
 }
 
 /** Runs every policy under every seed, seed by seed. */
@@ -83,9 +85,10 @@ const names = ({ policies }: RunsOptions) => policies.map(({ name }) => name);
 async function doTasks(
   { scenario, path }: ScenarioFile,
   tasks: readonly Task[],
-  { workers, modules, out }: RunsOptions,
+  { workers, modules, out, journal: notes }: RunsOptions,
   keeping = AS_WRITTEN,
 ): Promise<Outcome[]> {
+  const journal = notes?.begin(tasks);
   const bar = new SingleBar({
     stream: process.stderr,
     format: '{value} of {total} runs  {bar}  {eta_formatted} to go',
@@ -96,7 +99,7 @@ async function doTasks(
     clearOnComplete: true,
   });
   const shown = process.stderr.isTTY === true;
-  if (shown) bar.start(tasks.length, 0);
+  if (shown) bar.start(tasks.length, journal?.finished.size ?? 0);
   const interrupt = new AbortController();
   const onSignal = () => interrupt.abort();
   process.once('SIGINT', onSignal);
@@ -108,6 +111,7 @@ async function doTasks(
       moduleTimeout: modules.timeout,
       signal: interrupt.signal,
       keep: keeping.keep,
+      journal,
       onFinished: (finished) => shown && bar.update(finished),
     });
   } catch (error) {

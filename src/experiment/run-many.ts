@@ -31,6 +31,14 @@ export interface RunManyOptions {
   /** Which runs are of use when the others are cut short; by default those of the scenario as it is written. */
   readonly keep?: ((task: Task) => boolean) | undefined;
   readonly onFinished?: (finished: number, planned: number) => void;
+  /** Told each run before it is counted; what it holds from before is not run again. */
+  readonly journal?: RunJournal | null | undefined;
+}
+
+/** Keeps finished runs, by their place among the tasks. */
+export interface RunJournal {
+  readonly finished: ReadonlyMap<number, Outcome>;
+  add(run: number, outcome: Outcome): void;
 }
 
 /** Time that a call of a policy module may take unless another is said, s. */
@@ -66,9 +74,12 @@ export async function runMany(
     signal,
     keep = ({ variant }) => variant === undefined,
     onFinished,
+    journal,
   } = options;
-  const threads = Math.min(workers, tasks.length);
-  const outcomes: (Outcome | undefined)[] = tasks.map(() => undefined);
+  const outcomes = tasks.map((_, i) => journal?.finished.get(i));
+  let finished = journal?.finished.size ?? 0;
+  if (finished === tasks.length) return outcomes as Outcome[];
+  const threads = Math.min(workers, tasks.length - finished);
   const kept = () =>
     tasks.flatMap((task, i): Finished[] => {
       const outcome = outcomes[i];
@@ -82,8 +93,8 @@ export async function runMany(
     maxThreads: threads,
   });
   const running: Promise<void>[] = [];
-  let finished = 0;
   const one = async (task: Task, i: number) => {
+    if (outcomes[i] !== undefined) return;
     const answer = (await pool.run(code ? { ...task, run: i } : task)) as Answer;
     if ('failure' in answer) {
       // Of several failures the first in the plan is told, whatever order the workers come to them in.
@@ -91,6 +102,7 @@ export async function runMany(
       throw new FailedRunError(runOf(task), task.seed, answer.failure, kept());
     }
     if ('fault' in answer) throw new Error(answer.fault);
+    journal?.add(i, answer.outcome);
     outcomes[i] = answer.outcome;
     onFinished?.(++finished, tasks.length);
   };

@@ -1,20 +1,11 @@
 import { existsSync, mkdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-
-const reasons: Readonly<Record<string, string>> = {
-  ENOENT: 'no folder can be made here',
-  ENOTDIR: 'a file stands where a folder should be',
-  EACCES: 'writing here is not permitted',
-  EPERM: 'writing here is not permitted',
-  EROFS: 'the disk is read-only',
-  ENOSPC: 'the disk is full',
-};
+import { whyUnwritten } from '../experiment/write-failures.ts';
 
 /** The folder for the report cannot be written. */
 export class UnwritableError extends Error {
   constructor(folder: string, cause: unknown) {
-    const { code = '', message } = cause as NodeJS.ErrnoException;
-    super(`${folder}: ${reasons[code] ?? message}; choose another folder with --out FOLDER`);
+    super(`${folder}: ${whyUnwritten(cause)}; choose another folder with --out FOLDER`);
     this.name = 'UnwritableError';
   }
 }
