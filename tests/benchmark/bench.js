@@ -6,6 +6,7 @@ import { parseArgs } from 'node:util';
 import { commonLuck } from './topics/common-luck.js';
 import { demoLine } from './topics/demo-line.js';
 import { idlePolicy } from './topics/idle-policy.js';
+import { journal } from './topics/journal.js';
 import { memory } from './topics/memory.js';
 import { referenceLine } from './topics/reference-line.js';
 import { scaling } from './topics/scaling.js';
@@ -20,6 +21,7 @@ const TOPICS = {
   'common-luck': commonLuck,
   'idle-policy': idlePolicy,
   memory,
+  journal,
   scaling,
   workers,
   'start-up': startUp,

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -17,8 +17,8 @@ describe('an interrupted comparison', () => {
     // Too many runs to finish: the signal comes long before.
     const child = at.start(['compare', path, '--seeds', '10000', '--out', 'report']);
     const end = ended(child);
-    while (!existsSync(join(at.path, 'report'))) await setTimeout(20);
-    await setTimeout(1500);
+    const journal = join(at.path, 'report', 'runs.journal');
+    while (!existsSync(journal) || statSync(journal).size < 20_000) await setTimeout(20);
     child.kill('SIGINT');
     const { code, out, err } = await end;
     expect({ code, out }).toEqual({ code: 130, out: '' });
@@ -28,9 +28,17 @@ describe('an interrupted comparison', () => {
     expect(Number(finished)).toBeGreaterThan(0);
     const rows = readFileSync(kept, 'utf8').trim().split('\r\n').slice(1);
     expect(rows).toHaveLength(Number(finished));
-    expect(at.files()).toEqual(['cell.yaml', 'report', join('report', 'unfinished-runs.csv')]);
+    expect(err).toMatch(
+      /what had finished is kept in \S+runs\.journal; the same command with --resume goes on/,
+    );
+    const left = ['runs.journal', 'unfinished-runs.csv'].map((name) => join('report', name));
+    expect(at.files()).toEqual(['cell.yaml', 'report', ...left]);
 
-    expect((await at.mendline(['compare', path, '--out', 'report'])).code).toBe(0);
+    const later = await at.mendline(['compare', path, '--out', 'report']);
+    expect(later.code).toBe(0);
+    expect(later.err).toMatch(
+      /runs of an experiment that was not finished .*; it is now \S+runs\.journal\.1\./,
+    );
     expect(existsSync(kept)).toBe(false);
     expect(at.files()).toContain(join('report', 'comparison.html'));
   }, 30_000);

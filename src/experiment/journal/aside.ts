@@ -38,7 +38,7 @@ export function putAside(path: string, experiment: Experiment): string[] {
   const why = whyForeign(seen.experiment, experiment);
   const use = why === null ? '--resume would have gone on from it' : why;
   return [
-    `${path} held ${seen.runs} runs of an experiment that was not finished (${use}); it is now ${aside}`,
+    `${path} held ${seen.runs} ${seen.runs === 1 ? 'run' : 'runs'} of an experiment that was not finished (${use}); it is now ${aside}`,
   ];
 }
 

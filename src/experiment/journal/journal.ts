@@ -82,7 +82,6 @@ export class Journal {
       throw this.failure;
     }
     this.count++;
-    this.syncing.soon();
   }
 
   /** Whether there are runs in it. */
@@ -129,6 +128,7 @@ export class Journal {
       throw error;
     }
     this.length += line.length;
+    this.syncing.soon();
   }
 
   /** Takes the runs that are there; says how many. */

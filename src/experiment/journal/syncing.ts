@@ -12,6 +12,7 @@ export class Syncing {
   failure: unknown = null;
   private readonly fd: number;
   private timer: NodeJS.Timeout | null = null;
+  private waiting = false;
 
   constructor(fd: number) {
     this.fd = fd;
@@ -19,6 +20,7 @@ export class Syncing {
 
   /** Something was written. */
   soon(): void {
+    this.waiting = true;
     this.timer ??= setTimeout(() => {
       this.timer = null;
       fdatasync(this.fd, (error) => {
@@ -27,8 +29,9 @@ export class Syncing {
     }, WAIT).unref();
   }
 
-  /** Waits for it. */
+  /** Waits for what was written since. */
   now(): void {
+    if (!this.waiting) return;
     this.end();
     fdatasyncSync(this.fd);
   }
@@ -36,6 +39,7 @@ export class Syncing {
   end(): void {
     if (this.timer) clearTimeout(this.timer);
     this.timer = null;
+    this.waiting = false;
   }
 }
 
