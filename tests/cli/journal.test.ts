@@ -68,7 +68,7 @@ describe('a comparison that was killed', () => {
       if (last.code !== null) {
         if (kills >= KILLS) break;
         // It was sooner over than killed: once more, from the start.
-        expect(last.code).toBe(0);
+        expect(last).toMatchObject({ code: 0 });
         expect(report('killed')).toEqual(report('whole'));
         continue;
       }
@@ -81,7 +81,7 @@ describe('a comparison that was killed', () => {
       if (before.records.length > 0 && last.err !== '')
         expect(last.err).toContain(`${before.records.length} of ${planned} runs are there, twins among them`);
     }
-    expect(last.code).toBe(0);
+    expect(last).toMatchObject({ code: 0 });
     expect(last.out.replace(join('killed', 'comparison'), join('whole', 'comparison'))).toBe(whole.out);
     // The journal and its lock are gone, too.
     expect(report('killed')).toEqual(report('whole'));

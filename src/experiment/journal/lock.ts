@@ -1,4 +1,5 @@
-import { linkSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { linkSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { JournalInUseError, UnwritableJournalError } from './errors.ts';
 import { type Owner, runs, thisProcess } from './owner.ts';
 
@@ -44,48 +45,61 @@ function ownerIn(text: string): Owner | null {
   }
 }
 
-/** Names the process in a lock's name; of a lock that says nothing, the same for all. */
+/** Names the process in the name of the lock behind its own. */
 const nameOf = (owner: Owner | null) => (owner ? `${owner.pid}-${Date.parse(owner.since)}` : 'unknown');
 
 /**
- * Sees to it that one process alone writes a file. Who finds the lock of a dead process leaves it there and makes one
- * behind it, named after the dead: only one can, whereas a lock that is removed and made anew may be the next one's.
+ * Sees to it that one process alone writes a file. Who finds the lock of a dead process makes one behind it, named after
+ * the dead, which only one can, and then puts its own in the place of the first. To remove a dead lock and make it anew
+ * would not do: it may be another's by then.
  */
 export class Lock {
-  /** The locks of the dead and the own behind them. */
-  private paths: string[] = [];
+  private readonly path: string;
 
   /** @throws JournalInUseError, UnwritableJournalError */
   constructor(path: string) {
+    this.path = path;
     const own = `${JSON.stringify(thisProcess())}\n`;
-    while (!this.take(path, own));
+    while (!this.take(own));
   }
 
   /** False where another took or gave back meanwhile, so that it is to be tried anew. */
-  private take(path: string, own: string): boolean {
+  private take(own: string): boolean {
     const dead: { readonly path: string; readonly text: string }[] = [];
-    let at = path;
+    let at = this.path;
     while (!made(at, own)) {
       const text = textAt(at);
       if (text === null) return false;
       const owner = ownerIn(text);
       const running = owner ? runs(owner) : false;
-      if (owner && running !== false) throw new JournalInUseError(path, inUse(owner, at, running));
+      if (owner && running !== false) throw new JournalInUseError(this.path, inUse(owner, at, running));
       dead.push({ path: at, text });
-      at = `${at}.${nameOf(owner)}`;
+      at = `${this.path}.${dead.length}-${nameOf(owner)}`;
     }
-    // Whoever was behind the dead may have given back all of them since they were looked at.
-    if (dead.some((one) => textAt(one.path) !== one.text)) {
-      rmSync(at, { force: true });
-      return false;
-    }
-    this.paths = [...dead.map((one) => one.path), at];
-    return true;
+    if (dead.length === 0) return true;
+    // Whoever was behind the dead may have taken their place since they were looked at.
+    const still = dead.every((one) => textAt(one.path) === one.text);
+    if (still) {
+      try {
+        renameSync(at, this.path);
+      } catch (error) {
+        throw new UnwritableJournalError(this.path, error);
+      }
+      this.clear();
+    } else rmSync(at, { force: true });
+    return still;
   }
 
-  /** The first one goes first: who comes meanwhile takes that, and not one behind it. */
+  /** Removes what is behind the first: dead ones, and those of who will see that the place is taken. */
+  private clear(): void {
+    const behind = `${basename(this.path)}.`;
+    for (const name of readdirSync(dirname(this.path)))
+      if (name.startsWith(behind) && /^\d+-[^.]+$/.test(name.slice(behind.length)))
+        rmSync(join(dirname(this.path), name), { force: true });
+  }
+
   release(): void {
-    for (const path of this.paths.splice(0)) rmSync(path, { force: true });
+    rmSync(this.path, { force: true });
   }
 }
 

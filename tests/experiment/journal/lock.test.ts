@@ -54,12 +54,29 @@ describe('a lock', () => {
   it.each([
     ['of a dead process', JSON.stringify(dead)],
     ['that says nothing, its writer having been killed', ''],
-  ])('%s keeps nobody out, and the one behind it does', (_, text) => {
+  ])('%s keeps nobody out, and the one that takes its place does', (_, text) => {
     inFolder((folder) => {
       writeFileSync(at(folder), text);
       const lock = new Lock(at(folder));
       expect(() => new Lock(at(folder))).toThrow(`process ${process.pid} has been writing`);
-      expect(readdirSync(folder)).toHaveLength(2);
+      expect(readdirSync(folder)).toEqual(['lock']);
+      lock.release();
+      expect(readdirSync(folder)).toEqual([]);
+    });
+  });
+
+  it('is taken behind any number of dead ones, which then go', () => {
+    inFolder((folder) => {
+      const text = (since: number) => JSON.stringify({ ...dead, since: new Date(since).toISOString() });
+      writeFileSync(at(folder), text(0));
+      let before = `${dead.pid}-0`;
+      for (let depth = 1; depth <= 50; depth++) {
+        writeFileSync(`${at(folder)}.${depth}-${before}`, text(depth));
+        before = `${dead.pid}-${depth}`;
+      }
+      const lock = new Lock(at(folder));
+      expect(readdirSync(folder)).toEqual(['lock']);
+      expect(() => new Lock(at(folder))).toThrow(`process ${process.pid} has been writing`);
       lock.release();
       expect(readdirSync(folder)).toEqual([]);
     });
