@@ -36,7 +36,7 @@ export interface RunManyOptions {
 }
 
 /** Keeps finished runs, by their place among the tasks. */
-export interface RunJournal {
+interface RunJournal {
   readonly finished: ReadonlyMap<number, Outcome>;
   add(run: number, outcome: Outcome): void;
 }

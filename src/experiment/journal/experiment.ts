@@ -25,7 +25,7 @@ interface Plan {
   readonly sha256: string;
 }
 
-export const FORMAT = 'mendline journal 1';
+const FORMAT = 'mendline journal 1';
 
 const different = (values: readonly unknown[]) => new Set(values).size;
 

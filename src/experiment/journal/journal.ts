@@ -11,7 +11,7 @@ import { outcomeText, readOutcome } from './outcome-text.ts';
 import { recordLine } from './record.ts';
 import { Syncing, syncFolder } from './syncing.ts';
 
-export const JOURNAL = 'runs.journal';
+const JOURNAL = 'runs.journal';
 
 /** What a journal is opened for. */
 interface Wanted {
