@@ -5,7 +5,7 @@ import { COUNT_KEYS } from './count-keys.ts';
 
 export type Cell = string | number | null | undefined;
 
-interface Column {
+export interface Column {
   readonly name: string;
   readonly of: (outcome: Outcome) => Cell;
 }
@@ -18,7 +18,8 @@ function namesIn(
   return [...new Set(outcomes.flatMap((outcome) => Object.keys(outcome[key] ?? {})))];
 }
 
-function columnsFor(outcomes: readonly Outcome[]): Column[] {
+/** A column for each measure, count and share that there is, in keyed units. */
+export function columnsFor(outcomes: readonly Outcome[]): Column[] {
   return [
     { name: 'policy', of: ({ policy }) => policy },
     { name: 'seed', of: ({ seed }) => seed },
@@ -53,12 +54,19 @@ function columnsFor(outcomes: readonly Outcome[]): Column[] {
   ];
 }
 
-/** One field by RFC 4180. Text that a spreadsheet would run as a formula gets an apostrophe before it. */
+/**
+ * Where a spreadsheet may take what follows for a formula: at the beginning, and behind what parts fields or lines where
+ * a comma does not. After OWASP, "CSV Injection"; the wide signs count as the narrow ones in some languages.
+ */
+const FIRST = /^(?=[=+\-@\uFF1D\uFF0B\uFF0D\uFF20\t\r\n])/;
+const BEHIND = /([;\t\r\n])(?=[=+\-@\uFF1D\uFF0B\uFF0D\uFF20])/g;
+
+/** One field by RFC 4180. Text that a spreadsheet would run as a formula gets an apostrophe before it; a number never does. */
 function field(cell: Cell): string {
   if (cell === null || cell === undefined) return '';
   if (typeof cell === 'number') return String(cell);
-  const text = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  const text = cell.replace(FIRST, "'").replace(BEHIND, "$1'");
+  return /[",;\t\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 /** A heading and its rows by RFC 4180. */

@@ -39,7 +39,30 @@ describe('runsCsv', () => {
     expect(runsCsv([outcome('hold, "then"\ngo', 1)])).toContain('\r\n"hold, ""then""\ngo",1,');
   });
 
-  it.each(['=', '+', '-', '@'])('guards a name that starts with %s', (sign) => {
-    expect(runsCsv([outcome(`${sign}1`, 1)])).toContain(`\r\n'${sign}1,1,`);
+  // The signs that OWASP's page on CSV injection names, from memory.
+  it.each(['=', '+', '-', '@', '\uFF1D', '\uFF0B', '\uFF0D', '\uFF20'])(
+    'guards a name that starts with %s, and no number',
+    (sign) => {
+      const text = runsCsv([outcome(`${sign}1`, 1, { fit_rate: -0.25, lead_time_s: -1e-7 })]);
+      expect(text).toContain(`\r\n'${sign}1,1,`);
+      expect(text).toContain(',-0.25,');
+      expect(text).toContain(',-1e-7,');
+    },
+  );
+
+  it.each(['\t', '\r', '\n'])('guards a name that starts with %j', (sign) => {
+    expect(runsCsv([outcome(`${sign}=1`, 1)])).toContain(`\r\n"'${sign}'=1",1,`);
+    expect(runsCsv([outcome(`${sign}a`, 1)])).toContain(`\r\n"'${sign}a",1,`);
+  });
+
+  it.each([';', '\t', '\r\n'])('guards what stands behind %j, which parts fields or lines elsewhere', (sign) => {
+    expect(runsCsv([outcome(`wait${sign}=1+1`, 1)])).toContain(`\r\n"wait${sign}'=1+1",1,`);
+  });
+
+  it('guards a heading, and leaves a sign within a name as it is', () => {
+    const busy = { ...outcome('stop-and-fix @ 2 = a+b', 1), crewBusyShares: { ';=1+1': 0.25 } };
+    const [heading, row] = runsCsv([busy]).split('\r\n');
+    expect(heading).toContain(`,"crew_busy_share_;'=1+1",`);
+    expect(row).toMatch(/^stop-and-fix @ 2 = a\+b,1,/);
   });
 });
