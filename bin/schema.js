@@ -1,8 +1,12 @@
-// Writes the formats of scenarios and supplements as JSON Schema, for editors to complete and check by.
+// Writes the formats of scenarios, supplements and comparison.json as JSON Schema, for editors and readers to check by.
 import { writeFileSync } from 'node:fs';
+import { comparisonJsonSchema } from '../.build/report/comparison-schema.js';
 import { jsonSchema, supplementJsonSchema } from '../.build/scenario/json-schema.js';
 
-const folder = new URL('../scenarios/', import.meta.url);
-const written = { 'scenario.schema.json': jsonSchema(), 'supplement.schema.json': supplementJsonSchema() };
+const written = {
+  'scenarios/scenario.schema.json': jsonSchema(),
+  'scenarios/supplement.schema.json': supplementJsonSchema(),
+  'reports/comparison.schema.json': comparisonJsonSchema(),
+};
 for (const [name, schema] of Object.entries(written))
-  writeFileSync(new URL(name, folder), `${JSON.stringify(schema, null, 2)}\n`);
+  writeFileSync(new URL(`../${name}`, import.meta.url), `${JSON.stringify(schema, null, 2)}\n`);

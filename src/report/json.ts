@@ -13,12 +13,16 @@ import { type Joined, joinedJson } from './joined.ts';
 import { keyedUnit } from './keyed-unit.ts';
 import { type TwinsDocument, twinsJson } from './twins-json.ts';
 
+/** Changes its number when a reader of the older form would go wrong. */
+export const FORMAT = 'mendline comparison 1';
+
 /** A comparison as data. Every number is in the unit that its key names, unrounded; null is no value. */
 export interface ComparisonDocument {
-  /** Changes its number when a reader of the older form would go wrong. */
-  readonly format: 'mendline comparison 1';
+  readonly format: typeof FORMAT;
   /** Version of mendline that made the runs. */
   readonly version: string;
+  /** Words of the command line behind `mendline`, without those that leave the results alone. */
+  readonly command?: readonly string[];
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
   /** Policies written as code, with the hash of each file; left out where there are none. */
   readonly policy_modules?: readonly ModuleDocument[];
@@ -44,6 +48,8 @@ export interface ComparisonDocument {
   readonly runs: readonly RunDocument[];
   /** The policy that is a bound; left out where there is none. */
   readonly bound?: BoundDocument;
+  /** Of the CSV files that belong to this document, by name; they say nothing of where they come from. */
+  readonly csv_sha256?: Readonly<Record<string, string>>;
   /** What the disturbances cost against undisturbed twins; only where these were run. */
   readonly twins?: TwinsDocument;
 }
@@ -98,7 +104,9 @@ export interface ComparisonSource {
   readonly twins?: Twins | undefined;
   readonly recovered?: Recovered | undefined;
   readonly version: string;
+  readonly command?: readonly string[];
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
+  readonly csvSha256?: Readonly<Record<string, string>>;
   readonly modules?: readonly PolicyModuleFile[];
   readonly joined?: readonly Joined[];
   readonly estimated?: EstimatedStocks;
@@ -141,15 +149,18 @@ export function comparisonJson({
   twins,
   recovered,
   version,
+  command,
   scenario,
+  csvSha256,
   modules = [],
   joined = [],
   estimated = {},
 }: ComparisonSource): ComparisonDocument {
   const { baseline, bound, comparisons, policies, measures, stateShares, crewShares, stocks } = comparison;
   return {
-    format: 'mendline comparison 1',
+    format: FORMAT,
     version,
+    ...(command && { command }),
     scenario: { file: scenario.file, title: scenario.title, sha256: scenario.sha256 },
     ...joinedJson(joined),
     ...(modules.length > 0 && {
@@ -188,6 +199,7 @@ export function comparisonJson({
     ),
     runs: outcomes.map(runDocument),
     ...(bound !== null && { bound: boundJson(bound, recovered) }),
+    ...(csvSha256 && { csv_sha256: csvSha256 }),
     ...(twins && { twins: twinsJson(twins) }),
   };
 }

@@ -1,0 +1,172 @@
+import { z } from 'zod';
+import { MEASURES } from '../line/measures.ts';
+import { STATES } from '../line/state.ts';
+import { STOCK_MEASURES } from '../line/supply/stock-measures.ts';
+import { COUNT_KEYS } from './count-keys.ts';
+import { type ComparisonDocument, FORMAT } from './json.ts';
+import { STATE_LOOKS } from './state-words.ts';
+
+const text = (meaning: string) => z.string().describe(meaning);
+const number = (meaning: string) => z.number().describe(meaning);
+const whole = (meaning: string) => z.int().min(0).describe(meaning);
+const maybe = (meaning: string) => z.number().nullable().describe(`${meaning}; null where there is none`);
+const sha256 = z
+  .string()
+  .regex(/^[0-9a-f]{64}$/)
+  .describe('SHA-256 of the file');
+const better = z.enum(['higher', 'lower']).describe('which is better');
+const unit = text('unit of the numbers in rows; 1 is a plain ratio');
+
+/** An object with these keys, each of which must be there. */
+const keyed = <Value extends z.ZodType>(values: readonly (readonly [string, Value])[]) =>
+  z.object(Object.fromEntries(values) as Record<string, Value>);
+
+const shares = z.record(z.string(), z.number());
+const states = z.record(
+  z.string(),
+  keyed(STATES.map((state) => [state, number(STATE_LOOKS[state].meaning)])) as unknown as z.ZodType<
+    Record<(typeof STATES)[number], number>
+  >,
+);
+const stock = {
+  stock: text('name of the limited stock'),
+  ...(Object.fromEntries(
+    STOCK_MEASURES.map(({ key }) => [key, maybe(`${key.replaceAll('_', ' ')} of the stock`)]),
+  ) as Record<(typeof STOCK_MEASURES)[number]['key'], z.ZodNullable<z.ZodNumber>>),
+};
+
+const estimate = {
+  policy: text('name of the policy'),
+  mean: number('mean over the runs'),
+  lower: maybe('lower end of the interval of the mean'),
+  upper: maybe('upper end of the interval of the mean'),
+  runs: whole('runs that gave a value'),
+};
+const measure = z.object({
+  key: text('name of the measure in data files, which ends in its unit'),
+  name: text('name of the measure in reports'),
+  unit,
+  better,
+  meaning: text('what it is'),
+  rows: z
+    .array(
+      z.object({
+        ...estimate,
+        difference: maybe('mean of the differences to the baseline, run by run under the same seed'),
+        difference_lower: maybe('lower end of the interval of the difference'),
+        difference_upper: maybe('upper end of the interval of the difference'),
+        verdict: z
+          .enum(['better', 'worse', 'undecided', 'no change'])
+          .nullable()
+          .describe('what the interval of the difference allows to be said; null where it is none'),
+      }),
+    )
+    .describe('one a policy that has a value'),
+});
+
+const run = z.object({
+  policy: estimate.policy,
+  seed: whole('seed of the run'),
+  measures: keyed(MEASURES.map(({ key, meaning }) => [key, maybe(meaning)])),
+  counts: keyed(COUNT_KEYS.map(([, key]) => [key, whole(`number ${key.replaceAll('_', ' ')}`)])),
+  state_shares: states.describe('share of the counted time by station and state'),
+  stock_out_shares: shares.describe('share of the counted time with nothing on hand, by limited stock'),
+  crew_busy_shares: shares.describe('share of the counted time that members were busy, by crew'),
+  stocks: z.array(z.object(stock)).describe('one a limited stock'),
+  did: z.record(z.string(), z.number()).exactOptional().describe('what responses did, by name'),
+  events: whole('events that happened, warm-up included'),
+});
+
+const twins = z.object({
+  rolling_s: number('time that the rolling rate goes back over, s'),
+  tolerance: z
+    .object({ share: number('share of the rate of the twin'), parts: number('parts in the window') })
+    .describe('a rolling rate that is down by no more than the larger of the two has recovered'),
+  measures: z.array(
+    z.object({
+      ...{ key: measure.shape.key, name: measure.shape.name, unit, better, meaning: measure.shape.meaning },
+      source: text('where the definition is from'),
+      rows: z.array(z.object(estimate)),
+    }),
+  ),
+  curves: z.array(
+    z.object({
+      policy: estimate.policy,
+      disturbances: z.array(
+        z.object({
+          name: text('name of the disturbance'),
+          from_s: number('its beginning since the start of the run, mean over the seeds, s'),
+          to_s: number('its end, s'),
+        }),
+      ),
+      points: z.array(
+        z.object({
+          time_s: number('end of a window since the start of the run, s'),
+          disturbed_per_h: number('rolling rate of the runs, good parts per hour'),
+          lower: maybe('lower end of its interval'),
+          upper: maybe('upper end of its interval'),
+          twin_per_h: number('rolling rate of the twins, good parts per hour'),
+        }),
+      ),
+    }),
+  ),
+});
+
+/** The format of comparison.json; what the document is made by must give what this says. */
+const schema = z.object({
+  format: z.literal(FORMAT),
+  version: text('version of mendline that made the runs'),
+  command: z
+    .array(z.string())
+    .exactOptional()
+    .describe('words of the command line behind mendline, without those that leave the results alone'),
+  scenario: z.object({
+    file: text('path as the command named it'),
+    title: text('title of the scenario'),
+    sha256,
+  }),
+  supplements: z
+    .array(z.object({ file: text('path as the command named it'), title: text('its title'), sha256 }))
+    .exactOptional()
+    .describe('what was joined to the scenario'),
+  policy_modules: z
+    .array(z.object({ policy: estimate.policy, file: text('path as the command named it'), sha256 }))
+    .exactOptional()
+    .describe('policies written as code'),
+  seeds: z.array(whole('a seed')).describe('every policy was run under each of these'),
+  level: number('coverage of the interval of a mean, and of all those of differences together'),
+  comparisons: whole('differences that hold together'),
+  baseline: text('the policy that the others are compared with'),
+  policies: z.array(z.string()).describe('names in the order of the scenario'),
+  measures: z.array(measure).describe('those that some run gives a value for'),
+  state_shares: z
+    .record(z.string(), states)
+    .describe('mean share of the counted time by policy, station and state'),
+  crew_busy_shares: z
+    .record(z.string(), shares)
+    .describe('mean share of the counted time that members were busy, by policy and crew'),
+  stocks: z
+    .array(
+      z.object({
+        policy: estimate.policy,
+        estimated_fill_rate: maybe('what theory says of the fill rate before any run'),
+        ...stock,
+      }),
+    )
+    .describe('mean over the runs that give a value, for each policy and limited stock'),
+  runs: z.array(run),
+  csv_sha256: z
+    .record(z.string(), sha256)
+    .exactOptional()
+    .describe('SHA-256 of the CSV files that belong to this document, by name'),
+  twins: twins.exactOptional().describe('what the disturbances cost against undisturbed twins'),
+}) satisfies z.ZodType<ComparisonDocument>;
+
+/**
+ * The format of comparison.json as JSON Schema, 2020-12. What it does not name may stand there, too: the number of the
+ * format changes only when a reader would go wrong. `closed` refuses what is not named, for tests.
+ */
+export function comparisonJsonSchema(closed = false): Record<string, unknown> {
+  const { $schema, ...rest } = z.toJSONSchema(schema, { io: closed ? 'output' : 'input', reused: 'ref' });
+  return { $schema, title: FORMAT, ...rest };
+}
