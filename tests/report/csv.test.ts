@@ -55,9 +55,12 @@ describe('runsCsv', () => {
     expect(runsCsv([outcome(`${sign}a`, 1)])).toContain(`\r\n"'${sign}a",1,`);
   });
 
-  it.each([';', '\t', '\r\n'])('guards what stands behind %j, which parts fields or lines elsewhere', (sign) => {
-    expect(runsCsv([outcome(`wait${sign}=1+1`, 1)])).toContain(`\r\n"wait${sign}'=1+1",1,`);
-  });
+  it.each([';', '\t', '\r\n'])(
+    'guards what stands behind %j, which parts fields or lines elsewhere',
+    (sign) => {
+      expect(runsCsv([outcome(`wait${sign}=1+1`, 1)])).toContain(`\r\n"wait${sign}'=1+1",1,`);
+    },
+  );
 
   it('guards a heading, and leaves a sign within a name as it is', () => {
     const busy = { ...outcome('stop-and-fix @ 2 = a+b', 1), crewBusyShares: { ';=1+1': 0.25 } };
