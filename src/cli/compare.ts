@@ -1,24 +1,30 @@
+import { createHash } from 'node:crypto';
 import { compare } from '../experiment/comparison.ts';
 import { recoveredOf } from '../experiment/recovered.ts';
 import { readScenario } from '../experiment/scenario-file.ts';
 import { estimatedStocks } from '../experiment/stock-estimates.ts';
 import { compareTwins } from '../experiment/twins.ts';
+import { wrap } from '../report/columns.ts';
 import { runsCsv } from '../report/csv.ts';
 import { comparisonJson } from '../report/json.ts';
+import { type Origin, typed } from '../report/origin.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import { comparisonPage } from '../report/page.ts';
 import { comparisonText } from '../report/terminal.ts';
 import { twinsCsv } from '../report/twins-csv.ts';
 import { listed } from '../report/words.ts';
 import { boundLast, boundOf } from '../scenario/bound.ts';
+import { alsoKinds, writeAlso } from './also.ts';
 import { EXIT } from './exit-codes.ts';
 import { chosenPolicies, type Joining, joinedOf, joiningFolder, joiningWords } from './joining.ts';
 import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { defaultFolder, doRuns, doTwins, UNFINISHED } from './runs.ts';
+import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 
+const RUNS = 'runs.csv';
 const TWINS = 'twins.csv';
 
 interface Given extends Joining, GivenModules {
@@ -29,21 +35,30 @@ interface Given extends Joining, GivenModules {
   readonly noTwins?: boolean;
   readonly resume?: boolean;
   readonly out?: string;
+  readonly also?: readonly string[];
 }
 
-/** The command without what leaves the results alone, so that the report is the same on any machine. */
-function provenanceCommand(given: Given): string {
+/** The words of the command without what leaves the results alone, so that the report is the same on any machine. */
+function provenanceCommand(given: Given): string[] {
   const { file, seeds, noTwins, policyModule = [] } = given;
+  const also = alsoKinds(given.also);
   return [
-    ...['mendline', 'compare', file, ...joiningWords(given)],
+    ...['compare', file, ...joiningWords(given)],
     ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
     ...(noTwins ? ['--no-twins'] : []),
     ...policyModule.flatMap((path) => ['--policy-module', path]),
-  ].join(' ');
+    ...(also.length > 0 ? ['--also', also.join(',')] : []),
+  ];
 }
+
+const sha256Of = (text: string) => createHash('sha256').update(text).digest('hex');
 
 /** Compares all policies, or those chosen, where anything disturbs the line with their twins, too. Writes a report unless JSON alone is asked for; JSON with --out does both. */
 export async function compareCommand(given: Given): Promise<number> {
+  const command = provenanceCommand(given);
+  const also = alsoKinds(given.also);
+  if (also.length > 0 && given.json && given.out === undefined)
+    throw new UsageError('--also writes files; with --json, name a folder for them with --out FOLDER');
   const read = readScenario(given.file, given.with);
   const { scenario, sha256, text } = read;
   const modules = await modulesOf(given, scenario);
@@ -66,12 +81,18 @@ export async function compareCommand(given: Given): Promise<number> {
   const recovered = bound === null ? undefined : recoveredOf(policies, outcomes, bound);
   const twins = twinned ? compareTwins(policies, pairs, scenario.run) : undefined;
   const estimated = estimatedStocks(scenario, chosen);
+  const tables: Record<string, string> = {
+    [RUNS]: runsCsv(outcomes),
+    ...(twins && { [TWINS]: twinsCsv(twins) }),
+  };
   const document = comparisonJson({
     comparison,
     outcomes,
     twins,
     recovered,
     version: version(),
+    command,
+    csvSha256: Object.fromEntries(Object.entries(tables).map(([name, text]) => [name, sha256Of(text)])),
     scenario: { file: given.file, title: scenario.title, sha256 },
     joined,
     modules: files,
@@ -89,6 +110,14 @@ export async function compareCommand(given: Given): Promise<number> {
       ),
     );
   if (!folder) return EXIT.done;
+  const origin: Origin = {
+    scenario: { file: given.file, sha256 },
+    supplements: joined,
+    modules: files.map(({ path, sha256 }) => ({ file: path, sha256 })),
+    version: version(),
+    command,
+    seeds: seeds === 1 ? '1' : `1 to ${seeds}`,
+  };
   const page = comparisonPage({
     comparison,
     twins,
@@ -102,19 +131,23 @@ export async function compareCommand(given: Given): Promise<number> {
       file: given.file,
       sha256,
       modules: files,
-      version: version(),
-      command: provenanceCommand(given),
-      seeds: seeds === 1 ? '1' : `1 to ${seeds}`,
+      version: origin.version,
+      command: typed(command),
+      seeds: origin.seeds,
     },
   });
   const path = folder.write('comparison.html', page);
   folder.write('comparison.json', asJson);
-  folder.write('runs.csv', runsCsv(outcomes));
-  if (twins) folder.write(TWINS, twinsCsv(twins));
-  else folder.remove(TWINS);
+  if (!twins) folder.remove(TWINS);
+  for (const [name, text] of Object.entries(tables)) folder.write(name, text);
+  const { title } = scenario;
+  const asked = await writeAlso(folder, also, { title, comparison, outcomes, twins, origin });
   folder.remove(UNFINISHED);
   journal?.finish();
-  const beside = listed(['comparison.json', 'runs.csv', ...(twins ? [TWINS] : [])]);
-  if (!given.json) process.stdout.write(`\nReport: ${path}\nBeside it: ${beside}\n`);
+  const beside = wrap(
+    `Beside it: ${listed(['comparison.json', ...Object.keys(tables), ...asked])}`,
+    columns(),
+  );
+  if (!given.json) process.stdout.write(`\nReport: ${path}\n${beside.join('\n')}\n`);
   return EXIT.done;
 }

@@ -6,13 +6,14 @@ import { crossedCsv } from '../report/crossed/crossed-csv.ts';
 import { crossedJson } from '../report/crossed/crossed-json.ts';
 import { crossedPage } from '../report/crossed/crossed-page.ts';
 import { crossedText } from '../report/crossed/crossed-text.ts';
+import { typed } from '../report/origin.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import { listed } from '../report/words.ts';
 import { isBound } from '../scenario/bound.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { EXIT } from './exit-codes.ts';
-import { chosenPolicies, type Joining, joinedOf, joiningFolder, joiningWords, quoted } from './joining.ts';
+import { chosenPolicies, type Joining, joinedOf, joiningFolder, joiningWords } from './joining.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { defaultFolder, doCrossed, UNFINISHED_CROSSED } from './runs.ts';
@@ -55,14 +56,14 @@ function chosenCases(scenario: Scenario, chosen: Given['case'] = []): string[] {
 /** The command without what leaves the results alone, so that the report is the same on any machine. */
 function provenanceCommand(given: Given): string {
   const { file, severity, case: cases = [], by, seeds, policyModule = [] } = given;
-  return [
-    ...['mendline', 'cross', file, ...joiningWords(given)],
-    ...(severity === undefined ? [] : ['--severity', quoted(severity)]),
-    ...cases.flatMap((name) => ['--case', quoted(name)]),
-    ...(by === undefined ? [] : ['--by', quoted(by)]),
+  return typed([
+    ...['cross', file, ...joiningWords(given)],
+    ...(severity === undefined ? [] : ['--severity', severity]),
+    ...cases.flatMap((name) => ['--case', name]),
+    ...(by === undefined ? [] : ['--by', by]),
     ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
     ...policyModule.flatMap((path) => ['--policy-module', path]),
-  ].join(' ');
+  ]);
 }
 
 /** Crosses cases, severities and policies. Writes a report unless JSON alone is asked for; JSON with --out does both. */

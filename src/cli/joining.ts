@@ -30,15 +30,9 @@ export function chosenPolicies(
 export const joinedOf = ({ supplements }: ScenarioFile): Joined[] =>
   supplements.map(({ path, ...rest }) => ({ file: path, ...rest }));
 
-/** A word as a shell takes it. */
-export const quoted = (word: string) => (/^[\w.,/=-]+$/.test(word) ? word : `"${word}"`);
-
-/** The options as they are given on the command line. */
+/** The options as the words of a command line. */
 export function joiningWords({ with: files = [], only = [] }: Joining): string[] {
-  return [
-    ...files.flatMap((file) => ['--with', quoted(file)]),
-    ...only.flatMap((name) => ['--only', quoted(name)]),
-  ];
+  return [...files.flatMap((file) => ['--with', file]), ...only.flatMap((name) => ['--only', name])];
 }
 
 /** How many supplements the name of a folder names. */

@@ -57,8 +57,12 @@ const modules = {
     describe: 'seconds that one call of a policy module may take; else 10',
   },
 } as const;
+const also = {
+  ...several,
+  describe: 'files to write besides: parquet, latex, markdown, svg, with commas between',
+} as const;
 /** What may be given more than once, as it is written and as the parser writes it. */
-const SEVERAL: readonly string[] = ['with', 'only', 'case', 'policy-module', 'policyModule'];
+const SEVERAL: readonly string[] = ['with', 'only', 'case', 'also', 'policy-module', 'policyModule'];
 
 const crossing = {
   severity: {
@@ -71,7 +75,7 @@ const crossing = {
 } as const;
 
 const OPTIONS = {
-  compare: { ...joined, only, seeds, workers, json, out, resume, 'no-twins': noTwins, ...modules },
+  compare: { ...joined, only, seeds, workers, json, out, also, resume, 'no-twins': noTwins, ...modules },
   cross: { ...joined, only, ...crossing, seeds, workers, json, out, ...modules },
   run: { ...joined, policy, seeds, workers, json, ...modules },
   check: { ...joined, json },

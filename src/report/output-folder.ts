@@ -1,4 +1,13 @@
-import { existsSync, mkdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  renameSync,
+  rmdirSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 import { whyUnwritten } from '../experiment/write-failures.ts';
 
@@ -36,11 +45,12 @@ export class OutputFolder {
     rmSync(probe);
   }
 
-  /** Writes a file and returns its path. */
-  write(name: string, content: string): string {
+  /** Writes a file, which may be one in a folder of this one, and returns its path. */
+  write(name: string, content: string | Uint8Array): string {
     const path = join(this.path, name);
     const draft = `${path}.${process.pid}.part`;
     try {
+      makeFolder(dirname(path));
       writeFileSync(draft, content);
       renameSync(draft, path);
     } catch (error) {
@@ -52,5 +62,15 @@ export class OutputFolder {
 
   remove(name: string): void {
     rmSync(join(this.path, name), { force: true });
+  }
+
+  /** Removes the files of a folder of this one whose names match, and that folder if nothing else is in it. */
+  removeAll(folder: string, names: RegExp): void {
+    const path = join(this.path, folder);
+    if (!existsSync(path) || !statSync(path).isDirectory()) return;
+    const there = readdirSync(path);
+    const doomed = there.filter((name) => names.test(name));
+    for (const name of doomed) rmSync(join(path, name), { force: true });
+    if (doomed.length > 0 && doomed.length === there.length) rmdirSync(path);
   }
 }

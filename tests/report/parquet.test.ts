@@ -25,7 +25,12 @@ describe('runsParquet', () => {
         const value = row[name];
         expect(typeof value === 'bigint' ? Number(value) : value, name).toBe(of(outcomes[i]!) ?? null);
       }
-    expect(rows[0]).toMatchObject({ policy: '=a', throughput_per_h: 1 / 3, scrap_rate: null, count_started: 10n });
+    expect(rows[0]).toMatchObject({
+      policy: '=a',
+      throughput_per_h: 1 / 3,
+      scrap_rate: null,
+      count_started: 10n,
+    });
     expect(rows.map((row) => row['did_change tool'])).toEqual([null, 3n]);
   });
 
