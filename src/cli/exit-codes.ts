@@ -6,6 +6,7 @@ export const EXIT = {
   scenario: 3,
   failedRun: 4,
   unwritable: 5,
+  differs: 6,
   interrupted: 130,
 } as const;
 
@@ -16,5 +17,6 @@ export const EXIT_MEANINGS: Readonly<Record<number, string>> = {
   3: 'the scenario cannot be read or has problems',
   4: 'a run failed',
   5: 'the output folder cannot be written',
+  6: 'a report was not made again: other bytes came of it, or what it was made from has changed',
   130: 'interrupted with Ctrl-C; finished runs were kept',
 };

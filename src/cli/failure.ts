@@ -9,6 +9,7 @@ import { InterruptedError } from '../experiment/run-many.ts';
 import { UnreadableFileError } from '../experiment/scenario-file.ts';
 import { UnwritableError } from '../report/output-folder.ts';
 import { ScenarioError } from '../scenario/problem.ts';
+import { ChangedInputError } from './changed-input.ts';
 import { EXIT } from './exit-codes.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -28,6 +29,7 @@ export function explainFailure(error: unknown): number {
     [UnwritableJournalError, EXIT.unwritable],
     [JournalInUseError, EXIT.unwritable],
     [ForeignJournalError, EXIT.usage],
+    [ChangedInputError, EXIT.differs],
     [InterruptedError, EXIT.interrupted],
   ];
   const found = known.find(([kind]) => error instanceof kind);

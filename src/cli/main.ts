@@ -80,6 +80,10 @@ const OPTIONS = {
   run: { ...joined, policy, seeds, workers, json, ...modules },
   check: { ...joined, json },
   explain: { seeds: { ...seeds, describe: 'runs to simulate; else 10' }, json },
+  rerun: {
+    workers,
+    out: { ...out, describe: 'folder that keeps what is made anew; else it is not kept' },
+  },
 };
 const COMMANDS = Object.keys(OPTIONS);
 /** The most that is taken for a whole number: each run and each worker needs memory. */
@@ -130,6 +134,7 @@ function reworded(message: string, args: readonly string[]): string {
       .join('; ');
   }
   if (message.startsWith('Not enough non-option arguments')) {
+    if (args[0] === 'rerun') return 'name a report, such as reports/tray-cell';
     return 'name a scenario, such as scenarios/tray-cell.yaml';
   }
   const [, bare] = /^Not enough arguments following: (.+)$/.exec(message) ?? [];
@@ -222,7 +227,25 @@ export async function main(args: readonly string[]): Promise<number> {
         code = explainCommand(given as never);
       },
     )
-    .demandCommand(1, 'say what to do: compare, cross, run, check or explain')
+    .command(
+      'rerun <report>',
+      'make a report again from what it records, and compare byte for byte',
+      (command) =>
+        command
+          .positional('report', {
+            type: 'string',
+            demandOption: true,
+            describe: 'folder of a report, or its comparison.json alone',
+          })
+          .options(OPTIONS.rerun)
+          .check(soundOptions)
+          .epilogue(exampleOf('rerun reports/tray-cell', 'whether the shipped report still holds')),
+      async (given) => {
+        const { rerunCommand } = await import('./rerun.ts');
+        code = await rerunCommand(given as never);
+      },
+    )
+    .demandCommand(1, 'say what to do: compare, cross, run, check, explain or rerun')
     .strict()
     .help()
     .alias('help', 'h')

@@ -18,8 +18,10 @@ const SHARE = `${percentLevel(LEVEL)} %`;
 const LONGEST = 40;
 
 /** Numbered, so that names which differ in other signs alone stay apart. */
-const numbered = (kind: string, policy: string, index: number): string =>
-  `${kind}-${index + 1}-${policy.replace(/[^\p{L}\p{N}_]+/gu, '-').slice(0, LONGEST)}.svg`;
+function numbered(kind: string, policy: string, index: number): string {
+  const plain = [...policy.replace(/[^\p{L}\p{N}_]+/gu, '-')].slice(0, LONGEST).join('');
+  return `${kind}-${index + 1}-${plain.replace(/^-|-$/g, '')}.svg`;
+}
 
 /** Every chart of the page as a file of its own: `intervals-MEASURE.svg`, `states-N-POLICY.svg`, `rates-N-POLICY.svg`. */
 export function chartFiles(comparison: Comparison, twins: Twins | undefined, origin: Origin): ChartFile[] {

@@ -2,36 +2,35 @@ import { printable } from './columns.ts';
 import { originRows } from './origin.ts';
 import type { Paper, PaperTable } from './paper-tables.ts';
 
-/** Text as it may stand anywhere in a line of Markdown, for what it is. */
-function escaped(text: string): string {
-  return (
-    printable(text)
-      .replace(/[\\`*_[\]|~$#]/g, '\\$&')
-      .replaceAll('&', '&amp;')
-      .replaceAll('<', '&lt;')
-      .replaceAll('>', '&gt;')
-      // A number, a plus or a hyphen at the beginning would make a list.
-      .replace(/^(\s*)([-+=]|\d+(?=[.)]))/, (_, space: string, sign: string) =>
-        /\d/.test(sign) ? `${space}&#${sign.charCodeAt(0)};${sign.slice(1)}` : `${space}\\${sign}`,
-      )
-  );
-}
+/** Text as it may stand within a line of Markdown, for what it is. */
+const escaped = (text: string): string =>
+  printable(text)
+    .replace(/[\\`*_[\]|~$#]/g, '\\$&')
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;');
+
+/** The same at the beginning of a line, where a number, a plus or a hyphen would make a list. */
+const begun = (text: string): string =>
+  escaped(text)
+    .replace(/^\s*([-+])/, '\\$1')
+    .replace(/^\s*(\d+)([.)])/, '$1\\$2');
 
 const row = (cells: readonly string[]): string => `| ${cells.map(escaped).join(' | ')} |`;
 
 function table({ caption, headings, sides, rows, notes }: PaperTable): string {
   const rule = sides.map((side) => (side === 'right' ? '---:' : ':---'));
   const lines = [row(headings), `| ${rule.join(' | ')} |`, ...rows.map(row)];
-  return [`## ${escaped(caption)}`, lines.join('\n'), ...notes.map(escaped)].join('\n\n');
+  return [`## ${escaped(caption)}`, lines.join('\n'), ...notes.map(begun)].join('\n\n');
 }
 
 /** The comparison as Markdown with the tables of GitHub's flavour, which most readers of Markdown take. */
 export function markdown({ title, verdict, tables, basis, origin }: Paper): string {
   const parts = [
     `# ${escaped(title)}`,
-    verdict.map((sentence) => `- ${escaped(sentence)}`).join('\n'),
+    verdict.map((sentence) => `- ${begun(sentence)}`).join('\n'),
     ...tables.map(table),
-    escaped(basis),
+    begun(basis),
     '## Provenance',
     originRows(origin)
       .map(([name, value]) => `- ${escaped(name)}: ${escaped(value)}`)

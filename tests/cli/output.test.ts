@@ -19,7 +19,7 @@ const report = (folder: string) =>
   );
 
 describe('help', () => {
-  it.each([[[]], [['compare']], [['run']], [['check']], [['explain']]])(
+  it.each([[[]], [['compare']], [['run']], [['check']], [['explain']], [['rerun']]])(
     'of %j exits 0 and says what each option does',
     async (command) => {
       const { code, out, err } = await at.mendline([...command, '--help']);
@@ -36,6 +36,7 @@ describe('help', () => {
     ['run', 'mendline run scenarios/tray-cell.yaml --policy "retune forming"'],
     ['check', 'mendline check scenarios/tray-cell.yaml'],
     ['explain', 'mendline explain scenarios/tray-cell.yaml'],
+    ['rerun', 'mendline rerun reports/tray-cell'],
   ])('of %s shows a command in one line, to be copied', async (command, example) => {
     const { out } = await at.mendline([command, '--help']);
     expect(out.split('\n')).toContain(`  ${example}`);
@@ -123,8 +124,8 @@ describe('compare', () => {
     expect({ code, err }).toEqual({ code: 0, err: '' });
     const document = JSON.parse(out);
     expect(Object.keys(document)).toEqual([
-      'format', 'version', 'scenario', 'seeds', 'level', 'comparisons', 'baseline', 'policies', 'measures',
-      'state_shares', 'crew_busy_shares', 'stocks', 'runs',
+      'format', 'version', 'command', 'scenario', 'seeds', 'level', 'comparisons', 'baseline', 'policies',
+      'measures', 'state_shares', 'crew_busy_shares', 'stocks', 'runs', 'csv_sha256',
     ]); // biome-ignore format: one line reads better
     expect(document).toMatchObject({ seeds: [1, 2, 3], baseline: 'carry on', level: 0.95 });
     expect(document.runs).toHaveLength(6);
@@ -169,7 +170,12 @@ describe('compare', () => {
     await at.mendline(['compare', path, '--out', 'a', '--no-twins']);
     const without = report('a');
     expect(Object.keys(without).sort()).toEqual(['comparison.html', 'comparison.json', 'runs.csv']);
-    expect(JSON.parse(without['comparison.json']!)).toEqual(document);
+    const { command, csv_sha256 } = document;
+    expect(JSON.parse(without['comparison.json']!)).toEqual({
+      ...document,
+      command: [...command, '--no-twins'],
+      csv_sha256: { 'runs.csv': csv_sha256['runs.csv'] },
+    });
     expect(without['runs.csv']).toBe(made['runs.csv']);
     expect(without['comparison.html']).not.toContain('id="twins"');
     expect(without['comparison.html']).toContain('cell.yaml --no-twins');

@@ -23,9 +23,9 @@ async function refused(args: readonly string[], code: number): Promise<string> {
 
 describe.concurrent('a wrong command line exits 2 and names the remedy', () => {
   it.each<[string, (good: string) => string[], string]>([
-    ['no command', () => [], 'say what to do: compare, cross, run, check or explain'],
+    ['no command', () => [], 'say what to do: compare, cross, run, check, explain or rerun'],
     ['a misspelt command', () => ['comprae', 'x.yaml'], 'did you mean "compare"?'],
-    ['an unknown command', () => ['fly'], 'known here: compare, cross, run, check, explain'],
+    ['an unknown command', () => ['fly'], 'known here: compare, cross, run, check, explain, rerun'],
     ['no scenario', () => ['compare'], 'name a scenario, such as scenarios/tray-cell.yaml'],
     ['two scenarios', (good) => ['check', good, 'other'], '"other" is one word too many'],
     ['a misspelt option', (good) => ['compare', good, '--sedes', '3'], 'did you mean "--seeds"?'],
