@@ -123,9 +123,10 @@ export async function rerunCommand({ report, workers, out }: Given): Promise<num
       `The report was made by mendline ${recorded.version}; this is ${version()}. What names the version ` +
         'differs in any case.',
     );
-  say(typed(recorded.command));
   const options = ['--out', folder, ...(workers === undefined ? [] : ['--workers', String(workers)])];
-  const code = await doAgain(recorded.command, options);
+  const done = doAgain(recorded.command, options);
+  say(typed(recorded.command));
+  const code = await done;
   if (code !== EXIT.done) {
     // Runs that had finished may be kept there, as the command itself has said.
     if (out === undefined && filesIn(folder).length === 0) rmSync(folder, { recursive: true });

@@ -54,7 +54,7 @@ export class OutputFolder {
       writeFileSync(draft, content);
       renameSync(draft, path);
     } catch (error) {
-      rmSync(draft, { force: true });
+      if (existsSync(draft)) rmSync(draft);
       throw new UnwritableError(this.path, error);
     }
     return path;

@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { EXIT } from '../../src/cli/exit-codes.ts';
-import { DISTURBED, quick, Scratch } from './command.ts';
+import { DISTURBED, ended, quick, Scratch } from './command.ts';
 
 const SUPPLEMENT = `mendline: 1
 title: Scrap what is off
@@ -75,25 +75,24 @@ describe('rerun', () => {
     expect(existsSync(join(at.path, 'b', 'twins.csv'))).toBe(true);
   });
 
-  it.each([
-    ['cell.yaml', 'title: ', 'title:  '],
-    ['scrap.yaml', 'Made up.', 'Made up!'],
-    ['code.js', 'start() {}', 'start() { }'],
-  ])('refuses where %s has changed, and tells both hashes', async (name, from, to) => {
+  it('refuses where what the report was made from has changed or is gone, and tells both hashes', async () => {
     await made(WITH);
-    const then = hash(readFileSync(join(at.path, name), 'utf8'));
-    change(name, from, to);
-    const now = hash(readFileSync(join(at.path, name), 'utf8'));
-    const { code, out, err } = await rerun('a');
-    expect({ code, out }).toEqual({ code: EXIT.differs, out: '' });
-    expect(err).toContain(`${name} has changed since the report was made`);
-    expect(err).toContain(`\n  then ${then}\n  now  ${now}\n`);
-    for (const line of err.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
-  });
-
-  it('refuses where a file is gone, and tells where it looks for it', async () => {
-    await made(WITH);
-    renameSync(join(at.path, 'cell.yaml'), join(at.path, 'other.yaml'));
+    for (const [name, from, to] of [
+      ['cell.yaml', 'title: ', 'title:  '],
+      ['scrap.yaml', 'Made up.', 'Made up!'],
+      ['code.js', 'start() {}', 'start() { }'],
+    ] as const) {
+      const then = readFileSync(join(at.path, name), 'utf8');
+      change(name, from, to);
+      const now = readFileSync(join(at.path, name), 'utf8');
+      const { code, out, err } = await rerun('a');
+      expect({ code, out }).toEqual({ code: EXIT.differs, out: '' });
+      expect(err).toContain(`${name} has changed since the report was made`);
+      expect(err).toContain(`\n  then ${hash(then)}\n  now  ${hash(now)}\n`);
+      for (const line of err.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
+      at.file(name, then);
+    }
+    rmSync(join(at.path, 'cell.yaml'));
     const { code, err } = await rerun('a');
     expect(code).toBe(EXIT.differs);
     expect(err).toContain(
@@ -128,6 +127,17 @@ describe('rerun', () => {
       expect({ code, out }).toEqual({ code: EXIT.usage, out: '' });
       expect(err).toContain(words);
     }
+  });
+
+  it('ends with what it does again, and says that nothing was compared', async () => {
+    await made(['--seeds', '500', '--no-twins', '--only', 'carry on']);
+    const child = at.start(['rerun', 'a', '--out', 'b']);
+    const end = ended(child);
+    await new Promise((resolve) => child.stdout!.once('data', resolve));
+    child.kill('SIGINT');
+    const { code, err } = await end;
+    expect(code).toBe(EXIT.interrupted);
+    expect(err).toContain('the report was not made again, so nothing was compared');
   });
 
   it('does no other command than one that compares, and writes nowhere else than it says', async () => {
