@@ -37,9 +37,7 @@ function readRecorded(path: string): Recorded {
   const recorded = recordedIn(readFileSync(path, 'utf8'));
   if (typeof recorded === 'string') throw new UsageError(`${path} cannot be rerun: ${recorded}`);
   if (recorded.command[0] !== 'compare')
-    throw new UsageError(
-      `${path} cannot be rerun: "${recorded.command[0]}" did not write it, or another tool`,
-    );
+    throw new UsageError(`${path} cannot be rerun: it is not by "compare", but by "${recorded.command[0]}"`);
   return recorded;
 }
 

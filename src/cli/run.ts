@@ -8,7 +8,7 @@ import { singleText } from '../report/terminal.ts';
 import { boundOf } from '../scenario/bound.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import { EXIT } from './exit-codes.ts';
-import { type Joining, joinedOf } from './joining.ts';
+import { type Joining, joinedOf, joiningWords } from './joining.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { doRuns } from './runs.ts';
@@ -21,6 +21,15 @@ interface Given extends Joining, GivenModules {
   readonly seeds?: number;
   readonly workers?: number;
   readonly json: boolean;
+}
+
+/** The words of the command without what leaves the results alone, the policy always named. */
+function provenanceCommand({ file, seeds, policyModule = [], ...given }: Given, policy: string): string[] {
+  return [
+    ...['run', file, ...joiningWords(given), '--policy', policy],
+    ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
+    ...policyModule.flatMap((path) => ['--policy-module', path]),
+  ];
 }
 
 /** Runs one policy and prints its measures: the one named, else that of the first policy module, else the scenario's first. */
@@ -47,6 +56,7 @@ export async function runCommand(given: Given): Promise<number> {
       comparison,
       outcomes,
       version: version(),
+      command: provenanceCommand(given, policy.name),
       scenario: source,
       joined: joinedOf(read),
       estimated,

@@ -27,8 +27,7 @@ export function recordedIn(text: string): Recorded | string {
   if (read.success) return read.data;
   const { format, command } = (document ?? {}) as Record<string, unknown>;
   if (format !== FORMAT) return `its "format" is not "${FORMAT}"`;
-  if (command === undefined)
-    return 'it records no command: "run" wrote it, or a version of mendline that recorded none';
+  if (command === undefined) return 'it records no command, as those of older versions do not';
   const [{ path, message } = { path: [], message: '' }] = read.error.issues;
   return `"${path.join('.')}" is not as mendline writes it: ${message}`;
 }

@@ -201,7 +201,11 @@ describe('run', () => {
     const first = await at.mendline(['run', path]);
     expect(first.out).toContain('policy carry on');
     const named = await at.mendline(['run', path, '--policy', 'scrap at once', '--json']);
-    expect(JSON.parse(named.out)).toMatchObject({ policies: ['scrap at once'], seeds: [1, 2, 3] });
+    expect(JSON.parse(named.out)).toMatchObject({
+      command: ['run', path, '--policy', 'scrap at once'],
+      policies: ['scrap at once'],
+      seeds: [1, 2, 3],
+    });
     expect(at.files()).toEqual(['cell.yaml']);
   });
 

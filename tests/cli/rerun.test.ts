@@ -119,7 +119,7 @@ describe('rerun', () => {
       [['nothing'], 'nothing: there is no such report'],
       [['empty'], 'empty: there is no comparison.json in this folder'],
       [['cell.yaml'], 'cell.yaml cannot be rerun: this is no JSON'],
-      [['run.json'], 'it records no command'],
+      [['run.json'], 'run.json cannot be rerun: it is not by "compare", but by "run"'],
       [['a', '--out', 'a'], '--out a holds the report, which would be written over'],
       [[], 'name a report, such as reports/tray-cell'],
     ] as const) {
