@@ -77,6 +77,24 @@ const run = z.object({
   events: whole('events that happened, warm-up included'),
 });
 
+const interval = {
+  mean: number('mean over the runs'),
+  lower: maybe('lower end of its interval'),
+  upper: maybe('upper end of its interval'),
+  runs: whole('runs that gave a value'),
+};
+const bound = z.object({
+  policy: estimate.policy,
+  recoverable_per_h: z
+    .object(interval)
+    .nullable()
+    .describe('what it makes beyond the baseline, good parts per hour; null where only it was run'),
+  recovered: z
+    .array(z.object({ policy: estimate.policy, ...interval }))
+    .nullable()
+    .describe('share of that which each policy makes beyond the baseline; null where there is nothing'),
+});
+
 const twins = z.object({
   rolling_s: number('time that the rolling rate goes back over, s'),
   tolerance: z
@@ -159,6 +177,7 @@ const schema = z.object({
     .record(z.string(), sha256)
     .exactOptional()
     .describe('SHA-256 of the CSV files that belong to this document, by name'),
+  bound: bound.exactOptional().describe('the policy that knows what no line can know, for reference'),
   twins: twins.exactOptional().describe('what the disturbances cost against undisturbed twins'),
 }) satisfies z.ZodType<ComparisonDocument>;
 

@@ -55,6 +55,17 @@ describe('comparisonJsonSchema', () => {
     expect(closed.errors).toBeNull();
   });
 
+  it('names what stands in one with a bound', () => {
+    const shares = { mean: 0.5, lower: null, upper: null, runs: 1 };
+    const bound = { policy: 'a', recoverable_per_h: shares, recovered: [{ policy: 'b', ...shares }] };
+    closed({ ...full(), bound });
+    expect(closed.errors).toBeNull();
+    expect(closed({ ...full(), bound: { policy: 'a', recoverable_per_h: null, recovered: null } })).toBe(
+      true,
+    );
+    expect(closed({ ...full(), bound: { policy: 'a' } })).toBe(false);
+  });
+
   it.each([
     ['another format', (it: Record<string, unknown>) => ({ ...it, format: 'mendline comparison 2' })],
     ['no version', ({ version: _, ...rest }: Record<string, unknown>) => rest],
