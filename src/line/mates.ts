@@ -84,7 +84,7 @@ export class Mates {
 
   /** Only what is put aside waits for mates: others had some that were left over, or went another way. */
   limit(ahead: Ahead | null): void {
-    for (const { mate, place } of this.placed) {
+    for (const { mate, place } of this.owable) {
       const { stock, want } = mate.now;
       if (want.owed > 0) stock.limit(want, ahead?.waitingFor(place) ?? 0);
     }
@@ -92,7 +92,15 @@ export class Mates {
 
   /** One of the parts that wait will have mates that were left over. */
   served(): void {
-    for (const { now } of this.all) if (now.want.owed > 0) now.stock.limit(now.want, now.want.owed - 1);
+    for (const { mate } of this.owable) {
+      const { stock, want } = mate.now;
+      if (want.owed > 0) stock.limit(want, want.owed - 1);
+    }
+  }
+
+  /** Those that something may wait for. */
+  private get owable(): readonly Placed[] {
+    return this.kit?.isQuiet ? this.loose : this.placed;
   }
 
   /** A part goes without those that are not on hand. */

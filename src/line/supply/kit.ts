@@ -26,9 +26,14 @@ export class Kit {
     for (const { stock } of kinds) stock.onLook = () => this.book();
   }
 
+  /** Whether sets may be taken without a look at the stocks; then nothing waits for any of them. */
+  get isQuiet(): boolean {
+    return this.taken < this.quiet;
+  }
+
   /** Whether a set is on hand. */
   get there(): boolean {
-    return this.taken < this.quiet || this.look();
+    return this.isQuiet || this.look();
   }
 
   /** A set stays with a part. */

@@ -6,8 +6,8 @@ import { heading, row } from '../common/table.js';
 import { inTurns, median, spread } from '../common/timing.js';
 
 const MORE = Array.from({ length: 8 }, (_, i) => `clip ${i + 1}`);
-const SEEDS = 5;
-const ROUNDS = 5;
+const SEEDS = 10;
+const ROUNDS = 7;
 
 function tenStockLine() {
   const scenario = parse(readFileSync(DEMO, 'utf8'));
@@ -19,7 +19,7 @@ function tenStockLine() {
 
 /** Time per event of all policies together, one process each time. */
 async function perEvent(file) {
-  const runs = Object.values(await child('events', file, '-', SEEDS, 1)).flat();
+  const runs = Object.values(await child('events', file, '-', SEEDS, 2)).flat();
   const sum = (key) => runs.reduce((total, run) => total + run[key], 0);
   return sum('seconds') / sum('events');
 }
