@@ -6,6 +6,7 @@ import { checkCircles } from './check-circles.ts';
 import { checkEnding, whileLow } from './check-ending.ts';
 import { checkInForce } from './check-in-force.ts';
 import { checkResponse } from './check-response.ts';
+import { checkRoundTrips } from './check-round-trips.ts';
 import type { Checker, Raw } from './checker.ts';
 
 /** What a policy does to a thing only once: the key that names the thing, and why not twice. */
@@ -38,6 +39,7 @@ export function checkPolicy(check: Checker, { name, responses }: Raw['policies']
   const places = check.names.places.get(name);
   const pathOf = (i: number) => ['policies', name, places?.[i] ?? i];
   checkCircles(check, responses as readonly Timing[], pathOf);
+  checkRoundTrips(check, responses, pathOf);
   for (const [i, response] of responses.entries()) {
     const path = pathOf(i);
     checkResponse(check, response, path);

@@ -16,6 +16,30 @@ describe('reroute', () => {
     ).not.toThrow();
   });
 
+  it('may not lead parts round and round with another of the policy', () => {
+    const both = (...to: string[]) => {
+      const each = to.map((keys) => `{ do: reroute, ${keys}, when: { stock: sheet, below: 9 } }`);
+      return () =>
+        parseScenario(
+          changed(carryOn, `${carryOn}  around: [${each.join(', ')}]\n`, more(second)),
+          'cell.yaml',
+        );
+    };
+    expect(both('at: marking, to: second')).not.toThrow();
+    expect(both('at: trimming, to: second', 'at: second, to: assembly')).not.toThrow();
+    expect(both('at: marking, to: second', 'at: second, to: marking')).toThrow(
+      expect.objectContaining({
+        problems: [
+          expect.objectContaining({
+            message: expect.stringContaining(
+              'with the other ways that this policy turns, parts would come back to "second"',
+            ),
+          }),
+        ],
+      }),
+    );
+  });
+
   refuses([
     [carryOn, around('at: ¤triming, to: marking'), 'did you mean "trimming"?'],
     [carryOn, around('at: trimming, to: ¤markin'), 'did you mean "marking"?'],
