@@ -21,7 +21,7 @@ export function recordedIn(text: string): Recorded | string {
   try {
     document = JSON.parse(text);
   } catch {
-    return 'this is no JSON';
+    return 'this is no JSON; name the folder of a report, or its comparison.json';
   }
   const read = recorded.safeParse(document);
   if (read.success) return read.data;

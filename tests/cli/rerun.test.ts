@@ -118,7 +118,10 @@ describe('rerun', () => {
     for (const [args, words] of [
       [['nothing'], 'nothing: there is no such report'],
       [['empty'], 'empty: there is no comparison.json in this folder'],
-      [['cell.yaml'], 'cell.yaml cannot be rerun: this is no JSON'],
+      [
+        ['cell.yaml'],
+        'cell.yaml cannot be rerun: this is no JSON; name the folder of a report, or its comparison.json',
+      ],
       [['run.json'], 'run.json cannot be rerun: it is not by "compare", but by "run"'],
       [['a', '--out', 'a'], '--out a holds the report, which would be written over'],
       [[], 'name a report, such as reports/tray-cell'],
