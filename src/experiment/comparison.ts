@@ -3,7 +3,7 @@ import { MEASURES, type MeasureKey } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
 import { STATES, type State } from '../line/state.ts';
 import { STOCK_MEASURES, type StockMeasures } from '../line/supply/stock-measures.ts';
-import type { Estimate } from '../statistics/estimate.ts';
+import { type Estimate, possible } from '../statistics/estimate.ts';
 import { meanInterval } from '../statistics/mean-interval.ts';
 
 /** Coverage of every interval. */
@@ -55,13 +55,6 @@ function verdictOf(difference: Estimate, better: Measure['better']): Verdict | n
   if (difference.lower > 0) return better === 'higher' ? 'better' : 'worse';
   if (difference.upper < 0) return better === 'higher' ? 'worse' : 'better';
   return 'undecided';
-}
-
-/** Cuts an interval to the values that the measure can have, which covers the true value no less often. */
-function possible(estimate: Estimate, { most = Number.POSITIVE_INFINITY }: Measure): Estimate {
-  const { lower, upper } = estimate;
-  if (lower === null || upper === null) return estimate;
-  return { ...estimate, lower: Math.max(0, lower), upper: Math.min(most, upper) };
 }
 
 function values(outcomes: readonly Outcome[], key: MeasureKey): number[] {
@@ -123,7 +116,7 @@ export function compare(
     const own = byPolicy.get(policy)!;
     const found = values(own, measure.key);
     if (found.length === 0) return null;
-    const estimate = possible(meanInterval(found, LEVEL), measure);
+    const estimate = possible(meanInterval(found, LEVEL), { least: 0, ...measure });
     if (policy === baseline) return { policy, estimate, difference: null, verdict: null };
     const paired = own.flatMap((outcome, i) => {
       const one = outcome.measures[measure.key];

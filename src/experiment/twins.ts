@@ -1,6 +1,6 @@
 import type { EpisodeRecord } from '../line/episodes.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import type { Estimate } from '../statistics/estimate.ts';
+import { type Estimate, possible } from '../statistics/estimate.ts';
 import { meanInterval } from '../statistics/mean-interval.ts';
 import { rollingLevel } from '../statistics/resilience.ts';
 import { LEVEL } from './comparison.ts';
@@ -65,25 +65,15 @@ function twinRun(pair: Pair, rolling: Rolling): TwinRun {
   };
 }
 
-/** Cuts an interval to the values that the measure can have, which covers the true value no less often. */
-function possible(estimate: Estimate, { least, most }: TwinMeasure): Estimate {
-  const { lower, upper } = estimate;
-  if (lower === null || upper === null) return estimate;
-  return {
-    ...estimate,
-    lower: Math.max(least ?? Number.NEGATIVE_INFINITY, lower),
-    upper: Math.min(most ?? Number.POSITIVE_INFINITY, upper),
-  };
-}
-
 function compared(
   measure: (typeof TWIN_MEASURES)[number],
   policies: readonly string[],
   runs: readonly TwinRun[],
 ) {
+  const { least, most }: TwinMeasure = measure;
   const rows = policies.flatMap((policy) => {
     const own = runs.flatMap((run) => (run.policy === policy ? (run.values[measure.key] ?? []) : []));
-    return own.length > 0 ? [{ policy, estimate: possible(meanInterval(own, LEVEL), measure) }] : [];
+    return own.length > 0 ? [{ policy, estimate: possible(meanInterval(own, LEVEL), { least, most }) }] : [];
   });
   return { measure, rows };
 }

@@ -9,8 +9,8 @@ import { intervalCharts, stateCharts } from './charts.ts';
 import { escapeHtml } from './escape.ts';
 import { percent } from './format.ts';
 import { heading, scrolling, section } from './html.ts';
-import { type Joined, joinedOrigin, joinedTexts, unfolded } from './joined.ts';
-import { PAGE_STYLE } from './page-style.ts';
+import { type Joined, joinedTexts, unfolded } from './joined.ts';
+import { framed, type Origins, originList } from './page-frame.ts';
 import { recoveredSection } from './recovered-page.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 import { stocksSection } from './stocks-page.ts';
@@ -18,16 +18,8 @@ import { twinsSection } from './twins-page.ts';
 import { verdictSentences } from './verdict.ts';
 
 /** What the runs were made from, enough to make them again. */
-interface Provenance {
-  readonly file: string;
-  readonly sha256: string;
-  /** Files with policies written as code. */
-  readonly modules?: readonly { readonly path: string; readonly sha256: string }[];
-  readonly version: string;
-  readonly command: string;
-  /** Such as `1 to 40`. */
-  readonly seeds: string;
-}
+/** Where it comes from, without what was joined to the scenario. */
+type Provenance = Omit<Origins, 'joined' | 'modules'> & Partial<Pick<Origins, 'modules'>>;
 
 export interface PageSource {
   readonly comparison: Comparison;
@@ -207,29 +199,11 @@ ${define(measures.map(({ measure }) => [measure.name, `${measure.meaning}. ${mea
 ${define(states.map((state) => [STATE_LOOKS[state].word, STATE_LOOKS[state].meaning]))}`;
 }
 
-function origin(
-  { file, sha256, modules = [], version, command, seeds }: Provenance,
-  joined: readonly Joined[],
-): string {
-  const code = modules.map(
-    (module) =>
-      `<dt>policy module</dt><dd>${escapeHtml(module.path)}</dd>\n` +
-      `<dt>its SHA-256</dt><dd><code>${escapeHtml(module.sha256)}</code></dd>\n`,
-  );
-  return `<dl>
-<dt>scenario</dt><dd>${escapeHtml(file)}</dd>
-<dt>its SHA-256</dt><dd><code>${escapeHtml(sha256)}</code></dd>
-${joinedOrigin(joined)}${code.join('')}<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
-<dt>seeds</dt><dd>${escapeHtml(seeds)}</dd>
-<dt>command</dt><dd><code>${escapeHtml(command)}</code></dd>
-</dl>
-<p class="note">The scenario, ${code.length > 0 ? 'the policy modules, ' : ''}the seeds and the version together decide every digit.</p>`;
+function origin(provenance: Provenance, joined: readonly Joined[]): string {
+  const { modules = [] } = provenance;
+  return `${originList({ ...provenance, joined, modules })}
+<p class="note">The scenario, ${modules.length > 0 ? 'the policy modules, ' : ''}the seeds and the version together decide every digit.</p>`;
 }
-
-export const CAUTION =
-  'mendline is a planning aid: it is no substitute for risk assessment, local codes and competent people. ' +
-  'Heated forming machines, robots and machines that restart can hurt people; nothing here says that a way of ' +
-  'recovering is safe to carry out.';
 
 /** The sentence as HTML, the policy it speaks of in bold. */
 function withNameStrong(sentence: string, policies: readonly string[]): string {
@@ -252,23 +226,7 @@ ${sentences.join('\n')}
 <p class="note">${escapeHtml(basisOf(comparison, LEVEL))}</p>
 ${warnings.map((text) => `<p class="warning"><strong>Warning:</strong> ${escapeHtml(text)}</p>`).join('\n')}`;
   const several = comparison.policies.length > 1;
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<title>${escapeHtml(title)}</title>
-<style>${PAGE_STYLE}</style>
-</head>
-<body>
-<a class="skip" href="#verdict">Skip to the verdict</a>
-<header>
-<p class="kind">mendline ${several ? 'comparison of policies' : 'report on one policy'}</p>
-<h1>${escapeHtml(title)}</h1>
-</header>
-<main>
-${section('verdict', 'Verdict', verdict)}
+  const sections = `${section('verdict', 'Verdict', verdict)}
 ${section('about', 'The scenario', `<div class="prose">${paragraphs([about, ...joinedTexts(joined)].join('\n\n'))}</div>`)}
 ${twins ? `${twinsSection(twins, comparison)}\n` : ''}${recovered ? `${recoveredSection(recovered)}\n` : ''}${section('intervals', 'Intervals', intervalFigures(comparison))}
 ${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison)).join('\n'))}
@@ -277,12 +235,10 @@ ${crewSection(comparison)}
 ${stocksSection(comparison, source.estimated)}
 ${section('reading', 'How to read this', `<div class="prose">${reading(comparison)}</div>`)}
 ${section('text', 'Scenario text', [unfolded(provenance.file, scenarioText), ...joined.map(({ file, text }) => unfolded(file, text))].join('\n'))}
-${section('origin', 'Provenance', origin(provenance, joined))}
-</main>
-<footer>
-${section('caution', 'Caution', `<p class="caution">${escapeHtml(CAUTION)}</p>`)}
-</footer>
-</body>
-</html>
-`;
+${section('origin', 'Provenance', origin(provenance, joined))}`;
+  return framed({
+    ...{ name: title, title, kind: several ? 'comparison of policies' : 'report on one policy' },
+    skip: { id: 'verdict', text: 'Skip to the verdict' },
+    sections,
+  });
 }

@@ -1,4 +1,4 @@
-import { mean } from 'simple-statistics';
+import { mean, sampleCovariance } from 'simple-statistics';
 import { studentQuantile } from './mean-interval.ts';
 
 /** Where one thing stops being ahead of another. */
@@ -21,10 +21,8 @@ interface Between {
   readonly to: AtLevel;
 }
 
-const covariance = (one: readonly number[], other: readonly number[]) => {
-  const [a, b] = [mean([...one]), mean([...other])];
-  return one.reduce((sum, value, i) => sum + (value - a) * (other[i]! - b), 0) / (one.length - 1);
-};
+const covariance = (one: readonly number[], other: readonly number[]) =>
+  sampleCovariance([...one], [...other]);
 
 /** Shares of the way at which the mean is so many standard errors from zero: where a parabola is zero. */
 function edges({ from, to }: Between, most: number): number[] {

@@ -10,3 +10,16 @@ export interface Estimate {
   readonly runs: number;
   readonly method: string;
 }
+
+/** The interval cut to the values that there can be, which covers the true value no less often. */
+export function possible(
+  estimate: Estimate,
+  {
+    least = Number.NEGATIVE_INFINITY,
+    most = Number.POSITIVE_INFINITY,
+  }: { least?: number | undefined; most?: number | undefined },
+): Estimate {
+  const { lower, upper } = estimate;
+  if (lower === null || upper === null) return estimate;
+  return { ...estimate, lower: Math.max(least, lower), upper: Math.min(most, upper) };
+}

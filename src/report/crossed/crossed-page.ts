@@ -4,9 +4,8 @@ import { percentLevel } from '../cells.ts';
 import { escapeHtml } from '../escape.ts';
 import { type Format, formatOf } from '../format.ts';
 import { heading, scrolling, section } from '../html.ts';
-import { type Joined, joinedOrigin } from '../joined.ts';
-import { CAUTION } from '../page.ts';
-import { PAGE_STYLE } from '../page-style.ts';
+import type { Joined } from '../joined.ts';
+import { framed, originList } from '../page-frame.ts';
 import { crossedCharts, lookOf } from './crossed-charts.ts';
 import { bestOf, changesText, crossedNotes, measureOf } from './crossed-words.ts';
 
@@ -81,24 +80,6 @@ ${crossed.found.map((one, i) => meansTable(one, crossed, i, format)).join('\n')}
 </details>`;
 }
 
-function origin(
-  { file, sha256, joined = [], modules, version, command }: CrossedProvenance,
-  { seeds }: Crossed,
-): string {
-  const code = modules.map(
-    (module) =>
-      `<dt>policy module</dt><dd>${escapeHtml(module.path)}</dd>\n` +
-      `<dt>its SHA-256</dt><dd><code>${escapeHtml(module.sha256)}</code></dd>\n`,
-  );
-  return `<dl>
-<dt>scenario</dt><dd>${escapeHtml(file)}</dd>
-<dt>its SHA-256</dt><dd><code>${escapeHtml(sha256)}</code></dd>
-${joinedOrigin(joined)}${code.join('')}<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
-<dt>seeds</dt><dd>${seeds === 1 ? '1' : `1 to ${seeds}`}</dd>
-<dt>command</dt><dd><code>${escapeHtml(command)}</code></dd>
-</dl>`;
-}
-
 /** One file with everything in it: no scripts, nothing fetched. The same experiment gives the same bytes. */
 export function crossedPage(crossed: Crossed, provenance: CrossedProvenance): string {
   const { title } = provenance;
@@ -106,31 +87,15 @@ export function crossedPage(crossed: Crossed, provenance: CrossedProvenance): st
     (one) => `<li><strong>${escapeHtml(one.name)}</strong>: ${escapeHtml(changesText(one, crossed))}</li>`,
   );
   const best = [bestTable(crossed), ...crossedNotes(crossed).map(note)];
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<title>${escapeHtml(title)}: crossed</title>
-<style>${PAGE_STYLE}</style>
-</head>
-<body>
-<a class="skip" href="#changes">Skip to who is best</a>
-<header>
-<p class="kind">mendline crossed experiment: cases, severities, policies</p>
-<h1>${escapeHtml(title)}</h1>
-</header>
-<main>
-${section('changes', 'Best up to which severity', `<ul class="verdict">\n${changes.join('\n')}\n</ul>`)}
+  const { joined = [] } = provenance;
+  const seeds = crossed.seeds === 1 ? '1' : `1 to ${crossed.seeds}`;
+  const sections = `${section('changes', 'Best up to which severity', `<ul class="verdict">\n${changes.join('\n')}\n</ul>`)}
 ${section('best', 'Best where', best.join('\n'))}
 ${section('charts', 'By severity', figures(crossed))}
-${section('origin', 'Provenance', origin(provenance, crossed))}
-</main>
-<footer>
-${section('caution', 'Caution', `<p class="caution">${escapeHtml(CAUTION)}</p>`)}
-</footer>
-</body>
-</html>
-`;
+${section('origin', 'Provenance', originList({ ...provenance, joined, seeds }))}`;
+  return framed({
+    ...{ name: `${title}: crossed`, title, kind: 'crossed experiment: cases, severities, policies' },
+    skip: { id: 'changes', text: 'Skip to who is best' },
+    sections,
+  });
 }

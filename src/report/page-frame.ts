@@ -1,0 +1,77 @@
+import { escapeHtml } from './escape.ts';
+import { section } from './html.ts';
+import { type Joined, joinedOrigin } from './joined.ts';
+import { PAGE_STYLE } from './page-style.ts';
+
+/** What every page has around its sections. */
+export interface Frame {
+  /** Of the document, and of the page itself. */
+  readonly name: string;
+  readonly title: string;
+  /** What kind of report it is. */
+  readonly kind: string;
+  /** The section that somebody at a keyboard may go to at once, and how that is called. */
+  readonly skip: { readonly id: string; readonly text: string };
+  readonly sections: string;
+}
+
+/** What a page says of where it comes from. */
+export interface Origins {
+  readonly file: string;
+  readonly sha256: string;
+  readonly joined: readonly Joined[];
+  /** Files with policies written as code. */
+  readonly modules: readonly { readonly path: string; readonly sha256: string }[];
+  readonly version: string;
+  /** Such as `1 to 40`. */
+  readonly seeds: string;
+  readonly command: string;
+}
+
+const CAUTION =
+  'mendline is a planning aid: it is no substitute for risk assessment, local codes and competent people. ' +
+  'Heated forming machines, robots and machines that restart can hurt people; nothing here says that a way of ' +
+  'recovering is safe to carry out.';
+
+/** One file with everything in it: no scripts, nothing fetched. */
+export function framed({ name, title, kind, skip, sections }: Frame): string {
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<title>${escapeHtml(name)}</title>
+<style>${PAGE_STYLE}</style>
+</head>
+<body>
+<a class="skip" href="#${skip.id}">${escapeHtml(skip.text)}</a>
+<header>
+<p class="kind">mendline ${kind}</p>
+<h1>${escapeHtml(title)}</h1>
+</header>
+<main>
+${sections}
+</main>
+<footer>
+${section('caution', 'Caution', `<p class="caution">${escapeHtml(CAUTION)}</p>`)}
+</footer>
+</body>
+</html>
+`;
+}
+
+export function originList({ file, sha256, joined, modules, version, seeds, command }: Origins): string {
+  const code = modules.map(
+    (module) =>
+      `<dt>policy module</dt><dd>${escapeHtml(module.path)}</dd>\n` +
+      `<dt>its SHA-256</dt><dd><code>${escapeHtml(module.sha256)}</code></dd>\n`,
+  );
+  return `<dl>
+<dt>scenario</dt><dd>${escapeHtml(file)}</dd>
+<dt>its SHA-256</dt><dd><code>${escapeHtml(sha256)}</code></dd>
+${joinedOrigin(joined)}${code.join('')}<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
+<dt>seeds</dt><dd>${escapeHtml(seeds)}</dd>
+<dt>command</dt><dd><code>${escapeHtml(command)}</code></dd>
+</dl>`;
+}
