@@ -5,9 +5,10 @@ import {
   UnwritableJournalError,
 } from '../experiment/journal/errors.ts';
 import { PolicyModuleError } from '../experiment/policy-module.ts';
-import { InterruptedError } from '../experiment/run-many.ts';
+import { InterruptedError } from '../experiment/runner.ts';
 import { UnreadableFileError } from '../experiment/scenario-file.ts';
 import { UnwritableError } from '../report/output-folder.ts';
+import { ChangeError } from '../scenario/changed.ts';
 import { ScenarioError } from '../scenario/problem.ts';
 import { ChangedInputError } from './changed-input.ts';
 import { EXIT } from './exit-codes.ts';
@@ -22,6 +23,7 @@ export function explainFailure(error: unknown): number {
   }
   const known: readonly [new (...args: never[]) => Error, number][] = [
     [UsageError, EXIT.usage],
+    [ChangeError, EXIT.usage],
     [UnreadableFileError, EXIT.scenario],
     [PolicyModuleError, EXIT.scenario],
     [FailedRunError, EXIT.failedRun],

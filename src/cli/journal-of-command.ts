@@ -1,4 +1,4 @@
-import { experimentOf } from '../experiment/journal/experiment.ts';
+import { experimentOf, type Procedure } from '../experiment/journal/experiment.ts';
 import { Journal } from '../experiment/journal/journal.ts';
 import type { PolicyModuleFile } from '../experiment/policy-module.ts';
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
@@ -29,7 +29,7 @@ export class JournalOfCommand {
    * Opens it for these runs, and says on stderr what was found.
    * @throws ForeignJournalError, JournalInUseError, UnwritableJournalError
    */
-  begin(tasks: readonly Task[]): Journal {
+  begin(planned: readonly Task[] | Procedure): Journal {
     const { read, files, resume = false } = this.given;
     const sha256 = (one: { readonly sha256: string }) => one.sha256;
     const sources = {
@@ -38,7 +38,7 @@ export class JournalOfCommand {
       supplements: read.supplements.map(sha256),
       modules: files.map(sha256),
     };
-    const journal = new Journal(this.folder, { experiment: experimentOf(sources, tasks), tasks, resume });
+    const journal = new Journal(this.folder, { experiment: experimentOf(sources, planned), resume });
     for (const news of journal.news) console.error(`mendline: ${news}.`);
     process.once('exit', (code) => this.end(code));
     this.journal = journal;

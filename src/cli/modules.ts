@@ -1,5 +1,5 @@
 import { type PolicyModuleFile, withModules } from '../experiment/policy-module.ts';
-import { MODULE_TIMEOUT } from '../experiment/run-many.ts';
+import { MODULE_TIMEOUT } from '../experiment/runner.ts';
 import type { PolicySpec, Scenario } from '../scenario/scenario.ts';
 
 /** What the command line says of policy modules. */

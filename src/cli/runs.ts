@@ -1,8 +1,10 @@
 import { basename, extname, join } from 'node:path';
 import { SingleBar } from 'cli-progress';
 import { FailedRunError, type Finished } from '../experiment/failed-run.ts';
+import type { Procedure } from '../experiment/journal/experiment.ts';
+import { plan, planTwins } from '../experiment/plan.ts';
 import { type CrossedRun, type Crossing, crossedRuns, planCrossed } from '../experiment/plan-crossed.ts';
-import { InterruptedError, plan, planTwins, runMany } from '../experiment/run-many.ts';
+import { InterruptedError, Runner } from '../experiment/runner.ts';
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
 import type { Pair } from '../experiment/twin-measures.ts';
 import type { Task } from '../experiment/worker.ts';
@@ -81,14 +83,26 @@ export async function doCrossed(
 
 const names = ({ policies }: RunsOptions) => policies.map(({ name }) => name);
 
-/** Does the runs with a progress bar on stderr when that is a terminal; Ctrl-C ends them in order. */
-async function doTasks(
-  { scenario, path }: ScenarioFile,
+const doTasks = (
+  file: ScenarioFile,
   tasks: readonly Task[],
-  { workers, modules, out, journal: notes }: RunsOptions,
+  options: RunsOptions,
+  keeping?: Keeping,
+): Promise<Outcome[]> => withRunner(file, tasks, options, (runner) => runner.do(tasks), keeping);
+
+/**
+ * Lets runs be done with a progress bar on stderr when that is a terminal; Ctrl-C ends them in order.
+ * @param planned the runs, or what decides which come
+ */
+export async function withRunner<T>(
+  { scenario, raw, path }: ScenarioFile,
+  planned: readonly Task[] | Procedure,
+  { workers, modules, out, journal: notes }: Omit<RunsOptions, 'policies' | 'seeds'>,
+  use: (runner: Runner) => Promise<T>,
   keeping = AS_WRITTEN,
-): Promise<Outcome[]> {
-  const journal = notes?.begin(tasks);
+): Promise<T> {
+  const journal = notes?.begin(planned);
+  const most = 'settings' in planned ? planned.most : planned.length;
   const bar = new SingleBar({
     stream: process.stderr,
     format: '{value} of {total} runs  {bar}  {eta_formatted} to go',
@@ -99,21 +113,23 @@ async function doTasks(
     clearOnComplete: true,
   });
   const shown = process.stderr.isTTY === true;
-  if (shown) bar.start(tasks.length, journal?.finished.size ?? 0);
+  if (shown) bar.start(most, journal?.finished.size ?? 0);
   const interrupt = new AbortController();
   const onSignal = () => interrupt.abort();
   process.once('SIGINT', onSignal);
   process.once('SIGTERM', onSignal);
+  const runner = new Runner(scenario, most, {
+    raw,
+    workers,
+    modules: modules.files,
+    moduleTimeout: modules.timeout,
+    signal: interrupt.signal,
+    keep: keeping.keep,
+    journal,
+    onFinished: (finished) => shown && bar.update(finished),
+  });
   try {
-    return await runMany(scenario, tasks, {
-      workers,
-      modules: modules.files,
-      moduleTimeout: modules.timeout,
-      signal: interrupt.signal,
-      keep: keeping.keep,
-      journal,
-      onFinished: (finished) => shown && bar.update(finished),
-    });
+    return await use(runner);
   } catch (error) {
     if ((error instanceof InterruptedError || error instanceof FailedRunError) && error.finished.length > 0) {
       const folder = new OutputFolder(out ?? defaultFolder(path));
@@ -125,6 +141,7 @@ async function doTasks(
     }
     throw error;
   } finally {
+    await runner.end();
     if (shown) bar.stop();
     process.off('SIGINT', onSignal);
     process.off('SIGTERM', onSignal);

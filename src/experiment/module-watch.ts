@@ -16,16 +16,16 @@ export interface WatchedModules {
 }
 
 /**
+ * @param tasks the runs, to which more may come up to `runs`
  * @param most time that a call of a module may take, s
  * @param kept the runs that have finished and are worth keeping
  */
 export function watchModules(
   tasks: readonly Task[],
+  runs: number,
   files: readonly PolicyModuleFile[],
-  most: number,
-  kept: () => Finished[],
+  { most, kept }: { readonly most: number; readonly kept: () => Finished[] },
 ): WatchedModules {
-  const runs = tasks.length;
   const pulses = new ModulePulses(runs);
   let end = () => {};
   const caught = new Promise<never>((_, reject) => {

@@ -1,7 +1,7 @@
 import { casesOf } from '../disturbance/case.ts';
 import type { Outcome } from '../line/outcome.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { plan } from './run-many.ts';
+import { plan } from './plan.ts';
 import type { Variant } from './variant.ts';
 import type { Task } from './worker.ts';
 

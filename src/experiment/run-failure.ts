@@ -3,8 +3,16 @@ import { SelfCheckError } from '../line/self-check.ts';
 import { StandstillError } from '../line/standstill.ts';
 import { PolicyModuleFault } from '../policy/module/calls.ts';
 import { RunawayResponseError } from '../policy/runaway.ts';
+import { ChangeError } from '../scenario/changed.ts';
 
-const FAILURES = [StandstillError, EndlessLoopError, SelfCheckError, RunawayResponseError, PolicyModuleFault];
+const FAILURES = [
+  StandstillError,
+  EndlessLoopError,
+  SelfCheckError,
+  RunawayResponseError,
+  PolicyModuleFault,
+  ChangeError,
+];
 
 /** Why a run failed, in words; null where the error is a fault of the program. */
 export function failureOf(error: unknown): string | null {

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { parseJoined } from '../scenario/parse.ts';
+import type { Raw } from '../scenario/raw.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { SupplementSpec } from '../scenario/supplement.ts';
 
@@ -21,6 +22,8 @@ interface TextFile {
 export interface ScenarioFile extends TextFile {
   /** With what the supplements add. */
   readonly scenario: Scenario;
+  /** As data before it was checked, from which others can be made (`parseChanged`). */
+  readonly raw: Raw;
   readonly supplements: readonly (TextFile & SupplementSpec)[];
 }
 
@@ -54,6 +57,7 @@ export function readScenario(path: string, supplements: readonly string[] = []):
   return {
     ...line,
     scenario: read.scenario,
+    raw: read.raw,
     supplements: others.map((other, i) => ({ ...other, ...read.supplements[i]! })),
   };
 }

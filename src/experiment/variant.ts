@@ -1,6 +1,7 @@
 import { underCase } from '../disturbance/case.ts';
 import { atSeverity } from '../disturbance/severity.ts';
 import { undisturbed } from '../disturbance/undisturbed.ts';
+import type { Change } from '../scenario/changed.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 
 /** What is run instead of the scenario as it is written. */
@@ -11,9 +12,11 @@ export interface Variant {
   readonly case?: string;
   /** How many times as severe they are; left out, as written. */
   readonly severity?: number;
+  /** Values that the scenario has instead of those written, before all else; see `parseChanged`. */
+  readonly changes?: readonly Change[];
 }
 
-/** The scenario of a variant; the scenario itself where none is given. */
+/** The scenario of a variant, its changes apart; the scenario itself where none is given. */
 export function variantOf(scenario: Scenario, variant?: Variant): Scenario {
   if (variant === undefined) return scenario;
   if (!variant.disturbed) return undisturbed(scenario);

@@ -1,5 +1,8 @@
 import { workerData } from 'node:worker_threads';
 import type { Outcome } from '../line/outcome.ts';
+import type { Change } from '../scenario/changed.ts';
+import { parseChanged } from '../scenario/parse.ts';
+import type { Raw } from '../scenario/raw.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { inlineMore } from './inline-more.ts';
 import type { ModulesAtWork } from './module-code.ts';
@@ -33,20 +36,33 @@ inlineMore();
 /** What a worker is given once. */
 export interface Work {
   readonly scenario: Scenario;
+  /** What it was read from; null where no task changes values. */
+  readonly raw: Raw | null;
   /** Null where no policy is written as code. */
   readonly modules: ModulesAtWork | null;
 }
 
 // The pool hands its own data first and ours second.
-const [, { scenario, modules }] = workerData as [unknown, Work];
+const [, { scenario, raw, modules }] = workerData as [unknown, Work];
 const code = modules && new (await import('./module-code.ts')).CodeOfModules(modules, scenario);
+
+/** Beyond so many scenarios they are made anew, so that a long search does not fill the memory. */
+const MOST_MADE = 256;
+
+/** With other values; the policies of modules stand behind its own, as in the scenario itself. */
+function changed(changes: readonly Change[] | undefined): Scenario {
+  if (changes === undefined) return scenario;
+  const made = parseChanged(raw!, changes);
+  return { ...made, policies: [...made.policies, ...scenario.policies.slice(made.policies.length)] };
+}
 
 /** The scenarios that were made from it, by variant. */
 const made = new Map<string, Scenario>();
 
 function scenarioOf(variant: Variant | undefined): Scenario {
   const key = JSON.stringify(variant ?? null);
-  if (!made.has(key)) made.set(key, variantOf(scenario, variant));
+  if (made.size >= MOST_MADE) made.clear();
+  if (!made.has(key)) made.set(key, variantOf(changed(variant?.changes), variant));
   return made.get(key)!;
 }
 

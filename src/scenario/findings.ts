@@ -1,15 +1,12 @@
 import type { z } from 'zod';
 import type { Finding, Path } from './problem.ts';
+import { isMapping } from './raw.ts';
 
 type Issue = z.core.$ZodIssue;
 
 /** What stands at a place of the raw file; undefined where there is nothing. */
 export function valueAt(raw: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>((value, key) => (value as Record<PropertyKey, unknown> | null)?.[key], raw);
-}
-
-function isMapping(value: unknown): boolean {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 /** What the validator says of a choice that has no words of its own. */

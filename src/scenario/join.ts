@@ -1,10 +1,8 @@
 import type { Finding } from './problem.ts';
+import { isMapping } from './raw.ts';
 import { ENTRY_WORDS, SECTIONS } from './sections.ts';
 
 type Mapping = Record<string, unknown>;
-
-const isMapping = (value: unknown): value is Mapping =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** Plain data read from a file that is called `source`. */
 interface File {

@@ -1,7 +1,9 @@
+import { type Change, ChangeError, changedRaw } from './changed.ts';
 import { findings, valueAt, withoutFaulty } from './findings.ts';
 import { join } from './join.ts';
 import { type Finding, locate, type Refused, ScenarioError } from './problem.ts';
-import type { Names, Raw } from './references/checker.ts';
+import type { Raw } from './raw.ts';
+import type { Names, Raw as Read } from './references/checker.ts';
 import { crossReferences } from './references/references.ts';
 import type { Scenario } from './scenario.ts';
 import { schema } from './schema.ts';
@@ -60,7 +62,7 @@ function refusedIn({ source, text, read }: ReadSource, found: readonly Finding[]
 }
 
 /** What is wrong with a scenario's data, which may have been joined from several files, and the scenario if nothing is. */
-function judge(raw: unknown): { found: Finding[]; data: Raw | null } {
+function judge(raw: unknown): { found: Finding[]; data: Read | null } {
   const result = schema.safeParse(raw);
   const found = result.success ? [] : findings(result.error, raw);
   const sound = withoutFaulty(raw, found);
@@ -72,6 +74,11 @@ function judge(raw: unknown): { found: Finding[]; data: Raw | null } {
   return { found, data: result.success ? result.data : null };
 }
 
+function scenarioOf(data: Read): Scenario {
+  const { stock, parts = [], demand = null, disturbances = [], cases = [], mendline: _, ...rest } = data;
+  return { ...rest, stocks: stock, parts, demand, disturbances, cases };
+}
+
 const NO_LINE: Finding = {
   path: [],
   message:
@@ -80,12 +87,13 @@ const NO_LINE: Finding = {
 
 /**
  * Reads the text of a scenario with those of supplements that are joined to it, in their order.
+ * @returns the scenario, what each supplement says of itself, and the data that all were joined to
  * @throws ScenarioError listing every problem of every text with its line and column
  */
 export function parseJoined(
   line: Source,
   supplements: readonly Source[],
-): { scenario: Scenario; supplements: readonly SupplementSpec[] } {
+): { scenario: Scenario; supplements: readonly SupplementSpec[]; raw: Raw } {
   const own = readSource(line);
   const others = supplements.map(readSource);
   const { raw, taken, ownerOf } = join(own, others);
@@ -106,11 +114,20 @@ export function parseJoined(
     ),
   ].filter(({ problems }) => problems.length > 0);
   if (refused.length > 0 || data === null) throw new ScenarioError(refused);
-  const { stock, parts = [], demand = null, disturbances = [], cases = [], mendline: _, ...rest } = data;
-  return {
-    scenario: { ...rest, stocks: stock, parts, demand, disturbances, cases },
-    supplements: alone.map(({ spec }) => spec!),
-  };
+  return { scenario: scenarioOf(data), supplements: alone.map(({ spec }) => spec!), raw: raw as Raw };
+}
+
+/**
+ * The scenario with other values than those written.
+ * @param raw data of a scenario that was read before
+ * @throws ChangeError
+ */
+export function parseChanged(raw: Raw, changes: readonly Change[]): Scenario {
+  const { found, data } = judge(changedRaw(raw, changes));
+  if (data !== null && found.length === 0) return scenarioOf(data);
+  const given = changes.map(({ at, is }) => `${at} = ${typeof is === 'string' ? is : JSON.stringify(is)}`);
+  const said = found.map(({ path, message }) => `${path.map(String).join('/')}: ${message}`);
+  throw new ChangeError(`with ${given.join(', ')} the scenario is none: ${[...new Set(said)].join('; ')}`);
 }
 
 /**

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { planTwins } from '../../src/experiment/run-many.ts';
+import { planTwins } from '../../src/experiment/plan.ts';
 import { simulate } from '../../src/experiment/simulate.ts';
 import type { TwinKey } from '../../src/experiment/twin-measures.ts';
 import { compareTwins, type Twins } from '../../src/experiment/twins.ts';

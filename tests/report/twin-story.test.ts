@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/experiment/comparison.ts';
-import { planTwins } from '../../src/experiment/run-many.ts';
+import { planTwins } from '../../src/experiment/plan.ts';
 import { simulate } from '../../src/experiment/simulate.ts';
 import { compareTwins } from '../../src/experiment/twins.ts';
 import { variantOf } from '../../src/experiment/variant.ts';

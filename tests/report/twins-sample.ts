@@ -1,4 +1,4 @@
-import { planTwins } from '../../src/experiment/run-many.ts';
+import { planTwins } from '../../src/experiment/plan.ts';
 import { simulate } from '../../src/experiment/simulate.ts';
 import { compareTwins, type Twins } from '../../src/experiment/twins.ts';
 import { variantOf } from '../../src/experiment/variant.ts';

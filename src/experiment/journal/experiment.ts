@@ -21,21 +21,44 @@ interface Plan {
   readonly policies: number;
   readonly seeds: number;
   readonly twins: boolean;
-  /** SHA-256 of the tasks as JSON. */
+  /** SHA-256 of the tasks as JSON, or of what decides which come. */
   readonly sha256: string;
+  /** What decides which runs come, in words; `runs` is then the most there can be. */
+  readonly procedure?: string;
+}
+
+/** Runs of which each depends on what those before gave, in a way that these settings decide. */
+export interface Procedure {
+  /** The most runs that there can be. */
+  readonly most: number;
+  /** What it does, in a few words, such as "a sweep". */
+  readonly words: string;
+  readonly policies: number;
+  /** The most seeds that there can be. */
+  readonly seeds: number;
+  readonly twins: boolean;
+  /** All that decides which runs come, in plain data. */
+  readonly settings: unknown;
 }
 
 const FORMAT = 'mendline journal 1';
 
 const different = (values: readonly unknown[]) => new Set(values).size;
 
-function planOf(tasks: readonly Task[]): Plan {
+const sha256Of = (data: unknown) => createHash('sha256').update(JSON.stringify(data)).digest('hex');
+
+function planOf(planned: readonly Task[] | Procedure): Plan {
+  if ('settings' in planned) {
+    const { most, words, policies, seeds, twins, settings } = planned;
+    return { runs: most, policies, seeds, twins, sha256: sha256Of(settings), procedure: words };
+  }
+  const tasks = planned;
   return {
     runs: tasks.length,
     policies: different(tasks.map(({ policy }) => policy)),
     seeds: different(tasks.map(({ seed }) => seed)),
     twins: tasks.some(({ variant }) => variant !== undefined),
-    sha256: createHash('sha256').update(JSON.stringify(tasks)).digest('hex'),
+    sha256: sha256Of(tasks),
   };
 }
 
@@ -46,17 +69,20 @@ interface Sources {
   readonly modules: readonly string[];
 }
 
-export function experimentOf({ version, scenario, supplements, modules }: Sources, tasks: readonly Task[]) {
+export function experimentOf(
+  { version, scenario, supplements, modules }: Sources,
+  planned: readonly Task[] | Procedure,
+) {
   const experiment: Experiment = {
     format: FORMAT,
     ...{ version, node: process.version, scenario, supplements, modules },
-    plan: planOf(tasks),
+    plan: planOf(planned),
   };
   return experiment;
 }
 
-const inWords = ({ runs, policies, seeds, twins }: Plan) =>
-  `${runs} runs (${policies} policies under ${seeds} seeds${twins ? ', with twins' : ''})`;
+const inWords = ({ runs, policies, seeds, twins, procedure }: Plan) =>
+  `${procedure === undefined ? '' : `${procedure} of at most `}${runs} runs (${policies} policies under ${seeds} seeds${twins ? ', with twins' : ''})`;
 
 const same = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
 
@@ -72,7 +98,9 @@ export function whyForeign(there: Experiment, here: Experiment): string | null {
   if (!same(there.modules, here.modules)) return 'it is of other policy modules, or one was altered since';
   if (same(there.plan, here.plan)) return null;
   const [one, other] = [inWords(there.plan), inWords(here.plan)];
-  return one === other ? 'it is of other policies' : `it is of ${one}, and ${other} are asked for`;
+  return one === other
+    ? `it is of other ${here.plan.procedure === undefined ? 'policies' : 'settings'}`
+    : `it is of ${one}, and ${other} are asked for`;
 }
 
 /** What a first record says; null where it is not that of a journal. */

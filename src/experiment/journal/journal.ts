@@ -1,7 +1,6 @@
 import { closeSync, ftruncateSync, openSync, rmSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Outcome } from '../../line/outcome.ts';
-import type { Task } from '../worker.ts';
 import { putAside, removeAside } from './aside.ts';
 import { readJournal, runRecord } from './contents.ts';
 import { ForeignJournalError, UnwritableJournalError } from './errors.ts';
@@ -16,7 +15,6 @@ const JOURNAL = 'runs.journal';
 /** What a journal is opened for. */
 interface Wanted {
   readonly experiment: Experiment;
-  readonly tasks: readonly Task[];
   /** Whether to go on from the runs that are there. */
   readonly resume: boolean;
 }
@@ -43,7 +41,7 @@ export class Journal {
   private open = true;
 
   /** @throws ForeignJournalError, JournalInUseError, UnwritableJournalError */
-  constructor(folder: string, { experiment, tasks, resume }: Wanted) {
+  constructor(folder: string, { experiment, resume }: Wanted) {
     this.folder = folder;
     this.path = join(folder, JOURNAL);
     this.experiment = experiment;
@@ -54,7 +52,7 @@ export class Journal {
       if (!resume) news.push(...putAside(this.path, experiment));
       this.fd = openSync(this.path, resume ? 'a+' : 'w+');
       this.syncing = new Syncing(this.fd);
-      if (resume) news.push(this.goOn(tasks, finished));
+      if (resume) news.push(this.goOn(finished));
       if (this.length === 0) {
         this.write(JSON.stringify(experiment));
         this.syncing.now();
@@ -132,12 +130,13 @@ export class Journal {
   }
 
   /** Takes the runs that are there; says how many. */
-  private goOn(tasks: readonly Task[], finished: Map<number, Outcome>): string {
+  private goOn(finished: Map<number, Outcome>): string {
+    const { runs, twins, procedure } = this.experiment.plan;
     const found = readJournal(this.fd, (there) => {
       const why = whyForeign(there, this.experiment);
       if (why !== null) throw new ForeignJournalError(this.path, why);
       return (run, outcome) => {
-        if (run < tasks.length && !finished.has(run)) finished.set(run, readOutcome(outcome));
+        if (run < runs && !finished.has(run)) finished.set(run, readOutcome(outcome));
       };
     });
     if (found.experiment === 'other') throw new ForeignJournalError(this.path, 'it is no journal');
@@ -146,9 +145,10 @@ export class Journal {
     ftruncateSync(this.fd, this.length);
     if (found.experiment === null)
       return `there is nothing in ${this.path} to go on from; the experiment begins at its start`;
-    const twins = this.experiment.plan.twins ? ', twins among them' : '';
+    const among = twins ? ', twins among them' : '';
+    const of = procedure === undefined ? `${runs}` : `at most ${runs}`;
     const spoilt = found.damaged + (found.torn ? 1 : 0);
     const again = spoilt > 0 ? `; ${spoilt} broken ${spoilt > 1 ? 'records are' : 'record is'} left out` : '';
-    return `going on from ${this.path}: ${finished.size} of ${tasks.length} runs are there${twins}${again}`;
+    return `going on from ${this.path}: ${finished.size} of ${of} runs are there${among}${again}`;
   }
 }

@@ -3,7 +3,8 @@
 import { mkdirSync } from 'node:fs';
 import { experimentOf } from '../../../.build/experiment/journal/experiment.js';
 import { Journal } from '../../../.build/experiment/journal/journal.js';
-import { planTwins, runMany } from '../../../.build/experiment/run-many.js';
+import { planTwins } from '../../../.build/experiment/plan.js';
+import { Runner } from '../../../.build/experiment/runner.js';
 import { load } from '../common/load.js';
 
 const [file, seeds, rounds, folder] = process.argv.slice(2);
@@ -18,7 +19,7 @@ const experiment = experimentOf(sources, tasks);
 
 // Adding alone is timed, too: by difference of whole times a small cost is not to be seen.
 async function round(journalled) {
-  const journal = journalled ? new Journal(folder, { experiment, tasks, resume: false }) : null;
+  const journal = journalled ? new Journal(folder, { experiment, resume: false }) : null;
   let adding = 0;
   const timed = journal && {
     finished: journal.finished,
@@ -29,7 +30,9 @@ async function round(journalled) {
     },
   };
   const begun = performance.now();
-  await runMany(scenario, tasks, { workers: 1, journal: timed });
+  const runner = new Runner(scenario, tasks.length, { workers: 1, journal: timed });
+  await runner.do(tasks);
+  await runner.end();
   const seconds = (performance.now() - begun) / 1000;
   journal?.finish();
   return { seconds, adding: adding / 1000 };

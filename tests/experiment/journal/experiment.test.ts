@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { experimentOf, readExperiment, whyForeign } from '../../../src/experiment/journal/experiment.ts';
-import { plan, planTwins } from '../../../src/experiment/run-many.ts';
+import { plan, planTwins } from '../../../src/experiment/plan.ts';
 import { EXPERIMENT, SOURCES, TASKS } from './made-up.ts';
 
 const here = EXPERIMENT;

@@ -9,7 +9,7 @@ import { EXPERIMENT, inFolder, outcomeOf, TASKS } from './made-up.ts';
 
 const RUNS = TASKS.map((_, run) => run);
 const open = (folder: string, resume: boolean, experiment = EXPERIMENT) =>
-  new Journal(folder, { experiment, tasks: TASKS, resume });
+  new Journal(folder, { experiment, resume });
 const pathIn = (folder: string) => join(folder, 'runs.journal');
 
 function written(runs: readonly number[] = RUNS): Buffer {

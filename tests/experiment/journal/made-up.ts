@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Experiment, experimentOf } from '../../../src/experiment/journal/experiment.ts';
-import { plan } from '../../../src/experiment/run-many.ts';
+import { plan } from '../../../src/experiment/plan.ts';
 import type { Outcome } from '../../../src/line/outcome.ts';
 
 /** A folder that is there while `work` is done. */

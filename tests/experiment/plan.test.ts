@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plan, planTwins } from '../../src/experiment/run-many.ts';
+import { plan, planTwins } from '../../src/experiment/plan.ts';
 import { simulate } from '../../src/experiment/simulate.ts';
 import { parseScenario } from '../../src/scenario/parse.ts';
 import { SOUND } from '../scenario/sample.ts';
