@@ -1,4 +1,5 @@
 import type { Comparison } from '../experiment/comparison.ts';
+import type { Pilot } from '../experiment/pilot.ts';
 import type { Twins } from '../experiment/twins.ts';
 import type { Outcome } from '../line/outcome.ts';
 import type { Origin } from '../report/origin.ts';
@@ -17,7 +18,7 @@ const NAMES: Readonly<Record<Kind, string>> = {
   markdown: 'comparison.md',
   svg: 'charts',
 };
-const CHART = /^(?:intervals|states|rates)-.+\.svg$/;
+const CHART = /^(?:(?:intervals|states|rates)-.+|warm-up)\.svg$/;
 
 /** What the files are made from. */
 interface Found {
@@ -25,6 +26,7 @@ interface Found {
   readonly comparison: Comparison;
   readonly outcomes: readonly Outcome[];
   readonly twins: Twins | undefined;
+  readonly pilot: Pilot | undefined;
   readonly origin: Origin;
 }
 
@@ -70,9 +72,9 @@ const MAKE: Readonly<Record<Kind, (found: Found) => Promise<readonly Made[]>>> =
     ];
     return [{ name: NAMES.markdown, content: markdown(paperOf(comparison, twins, rest)) }];
   },
-  async svg({ comparison, twins, origin }) {
+  async svg({ comparison, twins, pilot, origin }) {
     const { chartFiles } = await import('../report/chart-files.ts');
-    return chartFiles(comparison, twins, origin).map(({ name, content }) => ({
+    return chartFiles(comparison, { twins, pilot }, origin).map(({ name, content }) => ({
       name: `${NAMES.svg}/${name}`,
       content,
     }));

@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto';
 import { compare } from '../experiment/comparison.ts';
+import { runPilot } from '../experiment/pilot.ts';
 import { recoveredOf } from '../experiment/recovered.ts';
 import { readScenario } from '../experiment/scenario-file.ts';
+import { settledBy } from '../experiment/settled.ts';
 import { estimatedStocks } from '../experiment/stock-estimates.ts';
 import { compareTwins } from '../experiment/twins.ts';
 import { wrap } from '../report/columns.ts';
@@ -12,6 +14,7 @@ import { OutputFolder } from '../report/output-folder.ts';
 import { comparisonPage } from '../report/page.ts';
 import { comparisonText } from '../report/terminal.ts';
 import { twinsCsv } from '../report/twins-csv.ts';
+import { warmUpSentence } from '../report/warm-up-page.ts';
 import { listed } from '../report/words.ts';
 import { boundLast, boundOf } from '../scenario/bound.ts';
 import { alsoKinds, writeAlso } from './also.ts';
@@ -59,7 +62,9 @@ export async function compareCommand(given: Given): Promise<number> {
   const also = alsoKinds(given.also);
   if (also.length > 0 && given.json && given.out === undefined)
     throw new UsageError('--also writes files; with --json, name a folder for them with --out FOLDER');
-  const read = readScenario(given.file, given.with);
+  const written = readScenario(given.file, given.with);
+  const pilot = await runPilot(written, given);
+  const read = settledBy(written, pilot);
   const { scenario, sha256, text } = read;
   const modules = await modulesOf(given, scenario);
   const { files } = modules;
@@ -90,6 +95,7 @@ export async function compareCommand(given: Given): Promise<number> {
     outcomes,
     twins,
     recovered,
+    pilot,
     version: version(),
     command,
     csvSha256: Object.fromEntries(Object.entries(tables).map(([name, text]) => [name, sha256Of(text)])),
@@ -109,6 +115,8 @@ export async function compareCommand(given: Given): Promise<number> {
         recovered,
       ),
     );
+  if (!given.json && pilot.by === 'pilot')
+    process.stdout.write(`${wrap(warmUpSentence(pilot), columns()).join('\n')}\n`);
   if (!folder) return EXIT.done;
   const origin: Origin = {
     scenario: { file: given.file, sha256 },
@@ -122,6 +130,7 @@ export async function compareCommand(given: Given): Promise<number> {
     comparison,
     twins,
     recovered,
+    pilot,
     estimated,
     title: scenario.title,
     about: scenario.about,
@@ -141,7 +150,7 @@ export async function compareCommand(given: Given): Promise<number> {
   if (!twins) folder.remove(TWINS);
   for (const [name, text] of Object.entries(tables)) folder.write(name, text);
   const { title } = scenario;
-  const asked = await writeAlso(folder, also, { title, comparison, outcomes, twins, origin });
+  const asked = await writeAlso(folder, also, { title, comparison, outcomes, twins, pilot, origin });
   folder.remove(UNFINISHED);
   journal?.finish();
   const beside = wrap(

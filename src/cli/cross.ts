@@ -1,6 +1,6 @@
 import { crossed } from '../experiment/crossed.ts';
 import { caseNames } from '../experiment/plan-crossed.ts';
-import { readScenario } from '../experiment/scenario-file.ts';
+import { readSettled } from '../experiment/settled.ts';
 import { MEASURES, type MeasureKey } from '../line/measures.ts';
 import { crossedCsv } from '../report/crossed/crossed-csv.ts';
 import { crossedJson } from '../report/crossed/crossed-json.ts';
@@ -70,7 +70,7 @@ function provenanceCommand(given: Given): string {
 export async function crossCommand(given: Given): Promise<number> {
   const severities = severitiesOf(given.severity);
   const by = measureOf(given.by);
-  const read = readScenario(given.file, given.with);
+  const read = await readSettled(given.file, given.with, given);
   const { scenario, sha256 } = read;
   const cases = chosenCases(scenario, given.case);
   const modules = await modulesOf(given, scenario);

@@ -1,5 +1,5 @@
 import { explain } from '../experiment/explanation.ts';
-import { readScenario } from '../experiment/scenario-file.ts';
+import { readSettled } from '../experiment/settled.ts';
 import { explainJson } from '../report/explain-json.ts';
 import { explainText } from '../report/explain-text.ts';
 import { EXIT } from './exit-codes.ts';
@@ -15,8 +15,8 @@ interface Given {
 }
 
 /** Shows what the dimensions of a scenario come to, predicted and simulated. */
-export function explainCommand({ file, seeds = SEEDS, json }: Given): number {
-  const { scenario, sha256 } = readScenario(file);
+export async function explainCommand({ file, seeds = SEEDS, json }: Given): Promise<number> {
+  const { scenario, sha256 } = await readSettled(file);
   const explanation = explain(scenario, seeds);
   const { title } = scenario;
   const answer = json

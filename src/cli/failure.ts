@@ -4,6 +4,7 @@ import {
   JournalInUseError,
   UnwritableJournalError,
 } from '../experiment/journal/errors.ts';
+import { UnsettledError } from '../experiment/pilot.ts';
 import { PolicyModuleError } from '../experiment/policy-module.ts';
 import { InterruptedError } from '../experiment/runner.ts';
 import { UnreadableFileError } from '../experiment/scenario-file.ts';
@@ -27,6 +28,7 @@ export function explainFailure(error: unknown): number {
     [UnreadableFileError, EXIT.scenario],
     [PolicyModuleError, EXIT.scenario],
     [FailedRunError, EXIT.failedRun],
+    [UnsettledError, EXIT.failedRun],
     [UnwritableError, EXIT.unwritable],
     [UnwritableJournalError, EXIT.unwritable],
     [JournalInUseError, EXIT.unwritable],

@@ -224,7 +224,7 @@ export async function main(args: readonly string[]): Promise<number> {
           ),
       async (given) => {
         const { explainCommand } = await import('./explain.ts');
-        code = explainCommand(given as never);
+        code = await explainCommand(given as never);
       },
     )
     .command(

@@ -1,6 +1,6 @@
 import { capabilitiesOf } from '../experiment/capabilities.ts';
 import { compare, LEVEL } from '../experiment/comparison.ts';
-import { readScenario } from '../experiment/scenario-file.ts';
+import { readSettled } from '../experiment/settled.ts';
 import { estimatedStocks } from '../experiment/stock-estimates.ts';
 import { capabilitiesJson } from '../report/capability-json.ts';
 import { comparisonJson } from '../report/json.ts';
@@ -34,7 +34,7 @@ function provenanceCommand({ file, seeds, policyModule = [], ...given }: Given, 
 
 /** Runs one policy and prints its measures: the one named, else that of the first policy module, else the scenario's first. */
 export async function runCommand(given: Given): Promise<number> {
-  const read = readScenario(given.file, given.with);
+  const read = await readSettled(given.file, given.with, given);
   const { scenario, sha256 } = read;
   const modules = await modulesOf(given, scenario);
   const { files, policies } = modules;

@@ -1,4 +1,5 @@
 import { type Comparison, LEVEL } from '../experiment/comparison.ts';
+import type { Pilot } from '../experiment/pilot.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { headingOf, percentLevel } from './cells.ts';
 import { intervalCharts, stateCharts } from './charts.ts';
@@ -7,6 +8,8 @@ import type { Origin } from './origin.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 import { svgFile } from './svg-file.ts';
 import { twinCharts } from './twin-charts.ts';
+import { warmUpChart } from './warm-up-chart.ts';
+import { warmUpKey } from './warm-up-page.ts';
 
 interface ChartFile {
   readonly name: string;
@@ -23,8 +26,13 @@ function numbered(kind: string, policy: string, index: number): string {
   return `${kind}-${index + 1}-${plain.replace(/^-|-$/g, '')}.svg`;
 }
 
-/** Every chart of the page as a file of its own: `intervals-MEASURE.svg`, `states-N-POLICY.svg`, `rates-N-POLICY.svg`. */
-export function chartFiles(comparison: Comparison, twins: Twins | undefined, origin: Origin): ChartFile[] {
+/** Every chart of the page as a file of its own: `intervals-MEASURE.svg`, `states-N-POLICY.svg`, `rates-N-POLICY.svg`,
+ * `warm-up.svg`. */
+export function chartFiles(
+  comparison: Comparison,
+  { twins, pilot }: { readonly twins: Twins | undefined; readonly pilot: Pilot | undefined },
+  origin: Origin,
+): ChartFile[] {
   const { measures, baseline, stateShares } = comparison;
   const several = comparison.policies.length > 1;
   const intervals = intervalCharts(comparison).map((svg, i): ChartFile => {
@@ -54,5 +62,12 @@ export function chartFiles(comparison: Comparison, twins: Twins | undefined, ori
     const title = `Rolling rate, good /h: ${policy}`;
     return { name: numbered('rates', policy, i), content: svgFile({ svg, title, key }, origin) };
   });
-  return [...intervals, ...states, ...curves];
+  const settling = (pilot ? [pilot] : []).map((own): ChartFile => {
+    const title = 'Output while the line settles, good /h';
+    return {
+      name: 'warm-up.svg',
+      content: svgFile({ svg: warmUpChart(own), title, key: warmUpKey(own) }, origin),
+    };
+  });
+  return [...intervals, ...states, ...curves, ...settling];
 }

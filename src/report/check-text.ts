@@ -4,6 +4,7 @@ import { reMarkOf } from '../scenario/re-mark.ts';
 import type { ResponseSpec } from '../scenario/responses.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { sparesOf } from '../scenario/spares.ts';
+import type { WarmUpBy } from '../scenario/warm-up.ts';
 import { boundText } from './bound-text.ts';
 import { calendarTexts } from './calendar-text.ts';
 import { chartTexts } from './chart-texts.ts';
@@ -93,6 +94,12 @@ function responseText(response: ResponseSpec): string {
   return `${response.do} (${actsOn(response)})`;
 }
 
+const WARM_UP: Readonly<Record<WarmUpBy, (seconds: number) => string>> = {
+  given: (seconds) => `after ${durationText(seconds)} of warm-up`,
+  none: () => 'without a warm-up',
+  pilot: () => 'after a warm-up that a pilot finds by MSER-5',
+};
+
 /** A scenario explained without running it. */
 export function checkText(
   scenario: Scenario,
@@ -144,7 +151,7 @@ export function checkText(
       chartTexts(scenario),
     ),
     ...wrap(
-      `Each policy: ${counted(run.seeds, 'run')} of ${durationText(run.length)} after ${durationText(run.warmUp)} of warm-up.`,
+      `Each policy: ${counted(run.seeds, 'run')} of ${durationText(run.length)} ${WARM_UP[run.warmUpBy](run.warmUp)}.`,
       width,
     ),
     ...wrap(CAUTION, width),

@@ -130,6 +130,23 @@ const twins = z.object({
   ),
 });
 
+const warmUp = z
+  .object({
+    by: z.enum(['given', 'none', 'pilot']).describe('how it was chosen: by the scenario, or by the pilot'),
+    length_s: number('time before anything is counted, s'),
+    pilot: z
+      .object({
+        policy: text('policy of its runs, which are undisturbed'),
+        runs: whole('its runs, under seeds of their own'),
+        length_s: number('how long each took, s'),
+        batch_s: number('length of a batch, s'),
+        settled_s: maybe('where MSER-5 would begin to count, s'),
+        good_per_h: z.array(z.number()).describe('good parts per hour in each batch, mean over the runs'),
+      })
+      .describe('how the output of the line settles'),
+  })
+  .describe('the warm-up');
+
 /** The format of comparison.json; what the document is made by must give what this says. */
 const schema = z.object({
   format: z.literal(FORMAT),
@@ -178,6 +195,7 @@ const schema = z.object({
     .exactOptional()
     .describe('SHA-256 of the CSV files that belong to this document, by name'),
   bound: bound.exactOptional().describe('the policy that knows what no line can know, for reference'),
+  warm_up: warmUp.exactOptional(),
   twins: twins.exactOptional().describe('what the disturbances cost against undisturbed twins'),
 }) satisfies z.ZodType<ComparisonDocument>;
 

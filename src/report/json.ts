@@ -1,4 +1,5 @@
 import { type Comparison, LEVEL, type Verdict } from '../experiment/comparison.ts';
+import type { Pilot } from '../experiment/pilot.ts';
 import type { PolicyModuleFile } from '../experiment/policy-module.ts';
 import type { Recovered } from '../experiment/recovered.ts';
 import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
@@ -12,6 +13,7 @@ import { COUNT_KEYS } from './count-keys.ts';
 import { type Joined, joinedJson } from './joined.ts';
 import { keyedUnit } from './keyed-unit.ts';
 import { type TwinsDocument, twinsJson } from './twins-json.ts';
+import { type WarmUpDocument, warmUpJson } from './warm-up-json.ts';
 
 /** Changes its number when a reader of the older form would go wrong. */
 export const FORMAT = 'mendline comparison 1';
@@ -50,6 +52,8 @@ export interface ComparisonDocument {
   readonly bound?: BoundDocument;
   /** Of the CSV files that belong to this document, by name; they say nothing of where they come from. */
   readonly csv_sha256?: Readonly<Record<string, string>>;
+  /** Left out where no pilot was run. */
+  readonly warm_up?: WarmUpDocument;
   /** What the disturbances cost against undisturbed twins; only where these were run. */
   readonly twins?: TwinsDocument;
 }
@@ -103,6 +107,7 @@ export interface ComparisonSource {
   readonly outcomes: readonly Outcome[];
   readonly twins?: Twins | undefined;
   readonly recovered?: Recovered | undefined;
+  readonly pilot?: Pilot | undefined;
   readonly version: string;
   readonly command?: readonly string[];
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
@@ -148,6 +153,7 @@ export function comparisonJson({
   outcomes,
   twins,
   recovered,
+  pilot,
   version,
   command,
   scenario,
@@ -200,6 +206,7 @@ export function comparisonJson({
     runs: outcomes.map(runDocument),
     ...(bound !== null && { bound: boundJson(bound, recovered) }),
     ...(csvSha256 && { csv_sha256: csvSha256 }),
+    ...(pilot && { warm_up: warmUpJson(pilot) }),
     ...(twins && { twins: twinsJson(twins) }),
   };
 }

@@ -1,4 +1,5 @@
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import type { Pilot } from '../experiment/pilot.ts';
 import type { Recovered } from '../experiment/recovered.ts';
 import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
 import type { Twins } from '../experiment/twins.ts';
@@ -16,6 +17,7 @@ import { occurring, STATE_LOOKS } from './state-words.ts';
 import { stocksSection } from './stocks-page.ts';
 import { twinsSection } from './twins-page.ts';
 import { verdictSentences } from './verdict.ts';
+import { warmUpSection } from './warm-up-page.ts';
 
 /** What the runs were made from, enough to make them again. */
 /** Where it comes from, without what was joined to the scenario. */
@@ -28,6 +30,7 @@ export interface PageSource {
   readonly estimated?: EstimatedStocks;
   /** Where there is a bound. */
   readonly recovered?: Recovered | undefined;
+  readonly pilot?: Pilot | undefined;
   readonly title: string;
   /** What the scenario is, in words; blank lines part its paragraphs. */
   readonly about: string;
@@ -233,7 +236,7 @@ ${section('measures', 'Measures', comparison.measures.map((compared) => measureT
 ${section('states', 'What the stations did', stateFigures(comparison))}
 ${crewSection(comparison)}
 ${stocksSection(comparison, source.estimated)}
-${section('reading', 'How to read this', `<div class="prose">${reading(comparison)}</div>`)}
+${source.pilot ? `${warmUpSection(source.pilot)}\n` : ''}${section('reading', 'How to read this', `<div class="prose">${reading(comparison)}</div>`)}
 ${section('text', 'Scenario text', [unfolded(provenance.file, scenarioText), ...joined.map(({ file, text }) => unfolded(file, text))].join('\n'))}
 ${section('origin', 'Provenance', origin(provenance, joined))}`;
   return framed({

@@ -7,6 +7,7 @@ import type { PartSpec } from './parts.ts';
 import type { ResponseSpec } from './responses.ts';
 import type { StationSpec } from './stations.ts';
 import type { StockSpec } from './stocks.ts';
+import type { WarmUpBy } from './warm-up.ts';
 
 export interface PolicySpec {
   readonly name: string;
@@ -25,6 +26,7 @@ export interface Scenario {
   readonly about: string;
   readonly run: {
     readonly warmUp: number;
+    readonly warmUpBy: WarmUpBy;
     readonly length: number;
     readonly seeds: number;
     /** Time that a rolling rate goes back over, s. */

@@ -2,25 +2,28 @@ import { calendar } from './calendars.ts';
 import { carrier } from './carriers.ts';
 import { crew } from './crew.ts';
 import { demand } from './demand.ts';
-import { count, duration, entry, named, namedOrNone, positiveDuration, text } from './fields.ts';
+import { count, entry, named, namedOrNone, positiveDuration, text } from './fields.ts';
 import { format } from './format.ts';
 import { MOST_SEEDS } from './limits.ts';
 import { part } from './parts.ts';
 import { sections } from './sections.ts';
 import { station } from './stations.ts';
 import { stock } from './stocks.ts';
+import { warmUp, warmUpOf } from './warm-up.ts';
 
 const run = entry({
-  'warm-up': duration.describe('time that passes before anything is counted'),
+  'warm-up': warmUp,
   length: positiveDuration.describe('time over which the measures are taken'),
   seeds: count(1, MOST_SEEDS).describe('how many runs each policy gets'),
   rolling: positiveDuration
     .optional()
     .describe('time that the rolling rate goes back over; left out, a thirtieth of the length'),
-}).refine(({ rolling, length }) => rolling === undefined || (rolling <= length && rolling * 1000 >= length), {
-  error: 'expected a time from a thousandth of the length up to all of it',
-  path: ['rolling'],
-});
+})
+  .refine(({ rolling, length }) => rolling === undefined || (rolling <= length && rolling * 1000 >= length), {
+    error: 'expected a time from a thousandth of the length up to all of it',
+    path: ['rolling'],
+  })
+  .transform(({ warmUp, ...rest }) => ({ ...rest, ...warmUpOf(warmUp) }));
 
 /** The whole scenario file. */
 export const schema = entry({

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { rollingOf } from '../../src/experiment/rolling.ts';
 
-const run = { warmUp: 3600, length: 54_000, seeds: 1 };
+const run = { warmUp: 3600, warmUpBy: 'given' as const, length: 54_000, seeds: 1 };
 
 it('goes back over a thirtieth of the counted time, in ten bins, unless told otherwise', () => {
   expect(rollingOf(run)).toEqual({ window: 1800, bin: 180, bins: 300 });

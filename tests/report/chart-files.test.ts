@@ -10,7 +10,7 @@ const policies = twins.curves.map(({ policy }) => policy);
 const outcomes = [1, 2].flatMap((seed) =>
   policies.map((policy, i) => outcome(policy, seed, { fit_rate: 0.5 + i / 10 + seed / 100 })),
 );
-const files = chartFiles(compare(policies, outcomes), twins, ORIGIN);
+const files = chartFiles(compare(policies, outcomes), { twins, pilot: undefined }, ORIGIN);
 
 describe('chartFiles', () => {
   it('has a file for every chart of the page', () => {
@@ -21,7 +21,9 @@ describe('chartFiles', () => {
       'rates-1-carry-on.svg',
       'rates-2-a-name-that-goes-on-and-on-until-it-has.svg',
     ]);
-    expect(chartFiles(compare(policies, outcomes), undefined, ORIGIN)).toHaveLength(3);
+    expect(
+      chartFiles(compare(policies, outcomes), { twins: undefined, pilot: undefined }, ORIGIN),
+    ).toHaveLength(3);
   });
 
   it.each(files)('$name has a title, and says what its signs mean', ({ content }) => {
@@ -33,7 +35,9 @@ describe('chartFiles', () => {
   it('keeps names apart that differ in other signs alone', () => {
     const alike = ['a/b', 'a:b', '../c'];
     const runs = alike.map((policy) => outcome(policy, 1, { fit_rate: 0.5 }));
-    const names = chartFiles(compare(alike, runs), undefined, ORIGIN).map(({ name }) => name);
+    const names = chartFiles(compare(alike, runs), { twins: undefined, pilot: undefined }, ORIGIN).map(
+      ({ name }) => name,
+    );
     expect(names.slice(1)).toEqual(['states-1-a-b.svg', 'states-2-a-b.svg', 'states-3-c.svg']);
   });
 });

@@ -8,7 +8,7 @@ describe('parseScenario', () => {
   it('takes a sound scenario into seconds, millimetres and shares', () => {
     const { title, run, stocks, parts, stations, disturbances, policies } = read(SOUND);
     expect(title).toBe('A sound cell');
-    expect(run).toEqual({ warmUp: 3600, length: 28800, seeds: 4 });
+    expect(run).toEqual({ warmUp: 3600, warmUpBy: 'given', length: 28800, seeds: 4 });
     expect(stocks.map(({ name }) => name)).toEqual(['sheet', 'frame', 'film']);
     expect(stocks[0]).toMatchObject({ onHand: 90, leadTime: { distribution: 'constant', value: 7200 } });
     expect(parts[0]!.features[0]).toMatchObject({

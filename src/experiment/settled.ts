@@ -1,0 +1,33 @@
+import { type Change, changedRaw } from '../scenario/changed.ts';
+import { parseChanged } from '../scenario/parse.ts';
+import { type Pilot, runPilot, UnsettledError } from './pilot.ts';
+import type { RunsOptions } from './runner.ts';
+import { readScenario, type ScenarioFile } from './scenario-file.ts';
+
+/**
+ * The scenario with the warm-up that its pilot found; itself where none was to be found.
+ * @throws UnsettledError
+ */
+export function settledBy(read: ScenarioFile, { by, settled, policy, runs, length }: Pilot): ScenarioFile {
+  if (by !== 'pilot') return read;
+  if (settled === null)
+    throw new UnsettledError(
+      `${read.path}: the pilot, ${runs} undisturbed runs of "${policy}" over ${length} s, does not settle within ` +
+        'half of that, so no warm-up can be read off it; give run a greater "length", or a "warm-up" of its own',
+    );
+  const changes: Change[] = [{ at: 'run/warm-up', is: `${settled} s` }];
+  return { ...read, raw: changedRaw(read.raw, changes), scenario: parseChanged(read.raw, changes) };
+}
+
+/**
+ * Reads a scenario as `readScenario` does; where its warm-up is by a pilot, runs it first.
+ * @throws UnreadableFileError, ScenarioError, UnsettledError, FailedRunError
+ */
+export async function readSettled(
+  path: string,
+  supplements: readonly string[] = [],
+  options: Pick<RunsOptions, 'workers'> = {},
+): Promise<ScenarioFile> {
+  const read = readScenario(path, supplements);
+  return read.scenario.run.warmUpBy === 'pilot' ? settledBy(read, await runPilot(read, options)) : read;
+}
