@@ -85,7 +85,9 @@ const OPTIONS = {
     out: { ...out, describe: 'folder that keeps what is made anew; else it is not kept' },
   },
 };
-const COMMANDS = Object.keys(OPTIONS);
+/** What the parser itself answers. */
+const COMPLETION = 'completion';
+const COMMANDS = [...Object.keys(OPTIONS), COMPLETION];
 /** The most that is taken for a whole number: each run and each worker needs memory. */
 const MOST: Readonly<Record<string, number>> = { seeds: MOST_SEEDS, workers: 256, 'module-timeout': 3600 };
 
@@ -245,6 +247,7 @@ export async function main(args: readonly string[]): Promise<number> {
         code = await rerunCommand(given as never);
       },
     )
+    .completion(COMPLETION, 'print a script that lets bash or zsh complete commands and options')
     .demandCommand(1, 'say what to do: compare, cross, run, check, explain or rerun')
     .strict()
     .help()
