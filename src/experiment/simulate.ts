@@ -13,6 +13,7 @@ import type { Stock } from '../line/stock.ts';
 import { stockCost, stockMeasures } from '../line/supply/stock-measures.ts';
 import { StockTally } from '../line/supply/stock-tally.ts';
 import { Tally } from '../line/tally.ts';
+import type { Recorder } from '../line/trace/recorder.ts';
 import { foreseeing, seeTruth } from '../policy/foresee.ts';
 import { keeping } from '../policy/keep.ts';
 import { follow } from '../policy/responses.ts';
@@ -69,13 +70,17 @@ const subtract = (all: ReadonlyMap<string, number>, before: ReadonlyMap<string, 
 /** Puts what a policy has in code to work, beside its responses. */
 export type Code = (controls: Controls) => void;
 
-/** A line under a policy and with its disturbances, just started; `episodes` notes when these come and go. */
+/**
+ * A line under a policy and with its disturbances, just started; `episodes` notes when these come and go, and `recorder`
+ * writes down what happens.
+ */
 export function prepare(
   scenario: Scenario,
   policy: string,
   seed: number,
   episodes: Episodes | null = null,
   code?: Code,
+  recorder?: Recorder,
 ): Line {
   const chosen = scenario.policies.find(({ name }) => name === policy);
   if (!chosen) throw new RangeError(`the scenario has no policy "${policy}"`);
@@ -83,10 +88,11 @@ export function prepare(
   const line = buildLine(keeping(met, chosen.responses), seed);
   line.episodes = episodes;
   const controls = new Controls(line);
-  follow(chosen.responses, controls);
+  follow(chosen.responses, controls, recorder?.turned(chosen.responses, line.calendar));
   code?.(controls);
   seeTruth(line, met, chosen);
   disturb(line, met.disturbances);
+  recorder?.follow(line, met);
   line.start();
   return line;
 }
@@ -97,6 +103,7 @@ export function prepare(
  * the start included. Parts still in the line at the end count as
  * started and in progress, not as good or scrap.
  * @param withCourse whether the outcome is to tell how the output went, too
+ * @param recorder writes down what happens; the outcome is the same without it
  * @throws StandstillError, EndlessLoopError, SelfCheckError, RunawayResponseError, PolicyModuleFault
  */
 export function simulate(
@@ -105,14 +112,15 @@ export function simulate(
   seed: number,
   withCourse = false,
   code?: Code,
+  recorder?: Recorder,
 ): Outcome {
   const { warmUp, length } = scenario.run;
-  const episodes = withCourse ? new Episodes() : null;
-  const line = prepare(scenario, policy, seed, episodes, code);
+  const episodes = recorder?.episodes ?? (withCourse ? new Episodes() : null);
+  const line = prepare(scenario, policy, seed, episodes, code, recorder);
   if (warmUp > 0) line.calendar.run(warmUp);
   const from = warmUp > 0 ? snapshot(line) : fromNothing(line);
   const { bin, bins } = rollingOf(scenario.run);
-  const good = episodes && runInBins(line, bin, bins, warmUp + length);
+  const good = withCourse ? runInBins(line, bin, bins, warmUp + length) : null;
   line.calendar.run(warmUp + length);
   selfCheck(line);
   const made = outcome(scenario, policy, seed, line, from, snapshot(line));

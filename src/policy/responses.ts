@@ -65,12 +65,22 @@ export function install(spec: ResponseSpec, controls: Controls, show: Switch = (
 /**
  * Puts the responses of a policy to work in their order. Where several of those in force set the same thing, the last
  * in the list has its way; when it ends, the last of the others has, and when none is left, what was before.
+ * @param turned told whether the response at this place is in force, at each change; whoever listens alters nothing
  */
-export function follow(responses: readonly ResponseSpec[], controls: Controls): void {
+export function follow(
+  responses: readonly ResponseSpec[],
+  controls: Controls,
+  turned: (response: number, on: boolean) => void = () => {},
+): void {
   const inForce = responses.map((spec, i) => new InForce(spec, i + 1, controls));
   const called = (name: string) => responses.findIndex((spec) => 'name' in spec && spec.name === name);
   const onResponse = (name: string, tell: Switch) => inForce[called(name)]!.onChange(tell);
-  const turns = responses.map((spec, i) => install(spec, controls, (on) => inForce[i]!.show(on)));
+  const turns = responses.map((spec, i) =>
+    install(spec, controls, (on) => {
+      turned(i, on);
+      inForce[i]!.show(on);
+    }),
+  );
   const started = new Set<number>();
   /** Those first that it goes by, so that it knows which of them are in force from the start on. */
   function start(i: number): void {
@@ -78,7 +88,12 @@ export function follow(responses: readonly ResponseSpec[], controls: Controls): 
     started.add(i);
     for (const name of goesBy(responses[i]!)) start(called(name));
     const turn = turns[i]!;
-    if (turn !== null) inForce[i]!.start(turn, onResponse);
+    if (turn === null) return;
+    const told = (on: boolean) => {
+      turned(i, on);
+      turn(on);
+    };
+    inForce[i]!.start(told, onResponse);
   }
   for (const i of responses.keys()) start(i);
 }

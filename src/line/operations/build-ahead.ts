@@ -45,7 +45,7 @@ export class BuildAhead {
   private readonly rules: BuildAheadRules;
   private readonly station: Assembling;
   /** As many as can be needed at once, and those that are not in use. */
-  private readonly hands: readonly Hand[];
+  readonly hands: readonly Hand[];
   private readonly free: Hand[];
   /** By machine: what it works on for this; null where it works as ever. */
   private readonly underWay: (UnderWay | null)[];

@@ -47,7 +47,7 @@ export class Gauge implements Operation {
   probe: GaugeProbe | null = null;
   /** What its readings are taken by, where something disturbs them; null where nothing does. */
   protected as: AsBegun | null = null;
-  protected readonly on: GaugeParts;
+  readonly on: GaugeParts;
   /** By machine: whether the part on it is gauged, and whether it is known which part it is. */
   private readonly gauged: boolean[] = [];
   private readonly known: boolean[] = [];

@@ -101,6 +101,13 @@ export class Mark extends Work {
     if (this.grading !== null) this.grade(row, this.grading);
   }
 
+  /** Whether the mark of a part took, and its grade as a place in `GRADES`, null where all are alike. */
+  of(row: number): { readonly took: boolean; readonly grade: number | null } {
+    const { parts, columns, grading } = this;
+    const took = parts.get(row, columns.marked) === TOOK;
+    return { took, grade: grading === null || !took ? null : parts.get(row, grading.grade) };
+  }
+
   private grade(row: number, { grade, luck, again, shares }: Grading): void {
     const { parts } = this;
     const drawn = parts.get(row, luck);

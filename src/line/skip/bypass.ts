@@ -30,6 +30,11 @@ export class Bypass implements Place {
     this.owed.unload();
   }
 
+  /** Whether parts go past just now. */
+  get isOpen(): boolean {
+    return this.now !== null;
+  }
+
   accept(row: number): boolean {
     if (this.now === null) return this.inbox.accept(row);
     const { owed } = this;

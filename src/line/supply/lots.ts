@@ -86,6 +86,16 @@ export class Lots {
     return old;
   }
 
+  /** The number of the lot of the piece that comes when so many, of those that are there, have been taken. */
+  ofPiece(taken: number): number {
+    let left = taken;
+    for (const lot of this.lots.slice(this.first)) {
+      if (left < lot.left) return lot.number;
+      left -= lot.left;
+    }
+    throw new RangeError(`there is no piece behind ${taken} others`);
+  }
+
   /** Pieces of all lots. */
   get pieces(): number {
     return this.lots.slice(this.first).reduce((sum, { left }) => sum + left, 0);

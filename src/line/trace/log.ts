@@ -1,0 +1,80 @@
+import type { Line } from '../line.ts';
+import type { PartEvent, ScrapCause } from './part-events.ts';
+import type { Steps } from './steps.ts';
+import type { Piece, TracedPart, Truth } from './trace.ts';
+
+/** A part in the line, as it is followed. */
+export class Followed {
+  readonly number: number;
+  /** Where it is, or was last. */
+  station = '';
+  /** The level of the buffer that it waits in; null while it waits in none. */
+  waitsIn: Steps<number> | null = null;
+  /** Whether the machine that it is on is not done with it. */
+  inCycle = false;
+  /** What was found wrong with it since it came to where it is. */
+  fault: ScrapCause | null = null;
+  /** The true sizes noted so far, by feature, mm. */
+  readonly sizes = new Map<string, number>();
+
+  constructor(number: number) {
+    this.number = number;
+  }
+}
+
+type Growing<Of> = { -readonly [Key in keyof Of]: Of[Key] };
+/** An event without what the log itself adds to it. */
+type Told<Of> = Of extends PartEvent | Truth ? Omit<Of, 'at' | 'part'> : never;
+
+/** What is written down of the parts of one line while it runs. */
+export class Log {
+  readonly events: PartEvent[] = [];
+  readonly truths: Truth[] = [];
+  readonly parts: Growing<TracedPart>[] = [];
+  private readonly line: Line;
+  private readonly rows: Followed[] = [];
+
+  constructor(line: Line) {
+    this.line = line;
+  }
+
+  get now(): number {
+    return this.line.calendar.now;
+  }
+
+  /** The part in this row of the table. */
+  of(row: number): Followed {
+    return this.rows[row]!;
+  }
+
+  /** A part has been started, by a station that is told as `begin`. */
+  start(row: number): void {
+    const number = this.parts.push({
+      number: this.parts.length + 1,
+      ...{ started: this.now, station: '', from: null, left: null },
+    });
+    this.rows[row] = new Followed(number);
+  }
+
+  /** Says where a part that has just been started is, and what it was made from. */
+  startedAt(station: string, row: number, piece: Piece | null, cavity: number): PartEvent {
+    const followed = this.of(row);
+    followed.station = station;
+    const part = this.parts[followed.number - 1]!;
+    part.station = station;
+    part.from = piece === null ? null : { piece, cavity };
+    const { now: at } = this;
+    return {
+      ...{ at, part: part.number, station, kind: 'started' },
+      ...{ from: piece, cavity: piece === null ? null : cavity },
+    };
+  }
+
+  tell(row: number, event: Told<PartEvent>): void {
+    this.events.push({ at: this.now, part: this.of(row).number, ...event } as PartEvent);
+  }
+
+  reveal(row: number, truth: Told<Truth>): void {
+    this.truths.push({ at: this.now, part: this.of(row).number, ...truth } as Truth);
+  }
+}

@@ -1,0 +1,177 @@
+import { describe, expect, it } from 'vitest';
+import { simulate } from '../../../src/experiment/simulate.ts';
+import { traced } from '../../../src/experiment/traced.ts';
+import type { PartEvent } from '../../../src/line/trace/part-events.ts';
+import type { Trace } from '../../../src/line/trace/trace.ts';
+import { blanks, small } from '../small-line.ts';
+import { expectAgreement } from './replayed.ts';
+
+/** What happened to a part, each event without the part's number. */
+const storyOf = ({ events }: Trace, number: number) =>
+  events
+    .filter(({ part }) => part === number)
+    .map(({ part: _, ...event }) => event as Omit<PartEvent, 'part'>);
+
+const of = (length: string, body: string, policy = 'carry on') => {
+  const scenario = small(length, body);
+  const { trace, outcome } = traced(scenario, policy, 1);
+  expect(outcome).toEqual(simulate(scenario, policy, 1));
+  expectAgreement(trace, outcome);
+  return trace;
+};
+
+/**
+ * A part is begun every 10 s; `second` takes 12 s and has one place in front. It gets part 1 at 10 s and part 2, which
+ * waits from 20 s, at 22 s; part 3 waits from 30 s to 34 s, part 4 from 40 s to 46 s, part 5 from 50 s on.
+ */
+const two = blanks(`
+  first: { does: work, takes: blank, cycle: 10 s, to: second }
+  second: { does: work, buffer: 1, cycle: 12 s, to: good }
+`);
+
+describe('what is written down of a run', () => {
+  it('follows each part, worked out by hand', () => {
+    const trace = of('35 s', two);
+    const first = { station: 'first', machine: 'first' };
+    const second = { station: 'second', machine: 'second' };
+    expect(storyOf(trace, 2)).toEqual([
+      {
+        ...{ at: 10, kind: 'started', station: 'first' },
+        from: { stock: 'blank', lot: 0, piece: 2 },
+        cavity: 1,
+      },
+      { at: 10, kind: 'begins', ...first },
+      { at: 20, kind: 'ends', ...first },
+      { at: 20, kind: 'waits', station: 'second' },
+      { at: 22, kind: 'begins', ...second },
+      { at: 34, kind: 'ends', ...second },
+      { at: 34, kind: 'good', station: 'second' },
+    ]);
+    expect(trace.parts.map(({ started, left }) => [started, left?.at])).toEqual([
+      [0, 22],
+      [10, 34],
+      [20, undefined],
+      [30, undefined],
+    ]);
+    expect(trace.parts[0]!.left).toEqual({ at: 22, as: 'good' });
+  });
+
+  it('follows the states of machines and the levels of buffers, without what lasts no time', () => {
+    const [first, second] = of('50 s', two).stations;
+    // Each part finds the place free, so nothing is ever blocked.
+    expect(first!.machines[0]!.states).toEqual({ at: [0], value: ['working'] });
+    expect(second!.machines[0]!.states).toEqual({ at: [0, 10], value: ['starved', 'working'] });
+    expect(second!.buffer).toMatchObject({
+      places: 1,
+      level: { at: [0, 20, 22, 30, 34, 40, 46, 50], value: [0, 1, 0, 1, 0, 1, 0, 1] },
+    });
+  });
+
+  it('tells which delivery pieces came with, those that are counted as a set included', () => {
+    // A pin and a clip are taken at 10, 20, ... s, which nobody has to look at the stocks for before they are low.
+    const trace = of(
+      '61 s',
+      `
+stock:
+  blank: { unlimited: true }
+  pin: { on-hand: 4, reorder-at: 2, order: 4, lead-time: 15 s }
+  clip: { on-hand: 5, reorder-at: 1, order: 9, lead-time: 5 s }
+stations:
+  first: { does: work, takes: blank, cycle: 10 s, to: fitting }
+  fitting: { does: assemble, buffer: 3, takes: [pin, clip], cycle: 2 s, fits: [], misfit: scrap, to: good }
+`,
+    );
+    const lots = trace.events.flatMap((event) =>
+      event.kind === 'tried' ? [event.mates.map(({ stock, lot, piece }) => `${stock} ${lot}/${piece}`)] : [],
+    );
+    expect(lots).toEqual([
+      ['pin 0/1', 'clip 0/1'],
+      ['pin 0/2', 'clip 0/2'],
+      ['pin 0/3', 'clip 0/3'],
+      ['pin 0/4', 'clip 0/4'],
+      ['pin 1/5', 'clip 0/5'],
+    ]);
+    const [, pin, clip] = trace.stocks;
+    expect(pin!.level).toMatchObject({
+      at: [0, 10, 20, 30, 35, 40, 50, 60],
+      value: [4, 3, 2, 1, 5, 4, 3, 2],
+    });
+    expect(pin!.orders.map(({ placed, came }) => [placed, came])).toEqual([
+      [20, { at: 35, pieces: 4 }],
+      [60, null],
+    ]);
+    expect(clip!.orders.map(({ placed, came }) => [placed, came])).toEqual([[40, { at: 45, pieces: 9 }]]);
+  });
+
+  it('tells what a part read, was marked with and was tried with, apart from what it truly is', () => {
+    const trace = of(
+      '40 s',
+      `
+stock:
+  sheet: { unlimited: true }
+  frame: { unlimited: true, features: { groove: { nominal: 11 mm } } }
+parts:
+  tray: { features: { rim: { nominal: 10 mm, tolerance: 0.5 mm, made-at: forming, cavities: [0 mm, 2 mm] } } }
+stations:
+  forming: { does: form, takes: sheet, makes: tray, per-sheet: 2, cycle: 10 s, to: marking }
+  marking: { does: mark, buffer: 4, cycle: 1 s, takes-hold: 100 %, to: gauging }
+  gauging:
+    does: gauge
+    buffer: 4
+    cycle: 1 s
+    every: 1
+    measures: { rim: { repeatability: 0 mm, bias: 0.25 mm } }
+    off-limits: pass
+    reader: { reads: 100 %, unread: pass }
+    to: fitting
+  fitting:
+    does: assemble
+    buffer: 4
+    takes: [frame]
+    cycle: 1 s
+    fits: [{ hole: frame.groove, shaft: rim, least: 0.5 mm, most: 1.5 mm }]
+    misfit: scrap
+    to: good
+`,
+    );
+    const kinds = storyOf(trace, 2).filter(({ kind }) => !['waits', 'begins', 'ends'].includes(kind));
+    expect(kinds).toEqual([
+      {
+        ...{ at: 0, kind: 'started', station: 'forming' },
+        from: { stock: 'sheet', lot: 0, piece: 1 },
+        cavity: 2,
+      },
+      { at: 12, kind: 'read', station: 'gauging', how: 'read', sent: false },
+      {
+        ...{ at: 13, kind: 'gauged', station: 'gauging', known: true, off: true },
+        readings: [{ feature: 'rim', reading: 12.25, off: true }],
+      },
+      {
+        ...{ at: 14, kind: 'tried', station: 'fitting', result: 'tight' },
+        mates: [{ stock: 'frame', lot: 0, piece: 2 }],
+      },
+      { at: 14, kind: 'scrapped', station: 'fitting', why: 'tight' },
+    ]);
+    expect(trace.truths.filter(({ part }) => part === 2).map(({ part: _, ...truth }) => truth)).toEqual([
+      { at: 10, kind: 'size', station: 'forming', feature: 'rim', size: 12 },
+      { at: 12, kind: 'mark', station: 'marking', took: true, grade: null },
+      { at: 14, kind: 'clearances', station: 'fitting', clearances: [-1] },
+    ]);
+  });
+
+  it('tells when disturbances and responses began and ended', () => {
+    const trace = of(
+      '100 s',
+      `${two}
+disturbances:
+  a stop: { disturbs: station, station: second, at: 30 s, for: 20 s }
+policies:
+  hold:
+    - { do: hold, station: first, when: { station: second, is: down, for: 5 s } }
+`,
+      'hold',
+    );
+    expect(trace.disturbances).toEqual([{ name: 'a stop', begin: 30, end: 50, answered: 35 }]);
+    expect(trace.responses).toEqual([{ number: 1, does: 'hold', name: null, began: 35, ended: 50 }]);
+  });
+});

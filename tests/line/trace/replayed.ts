@@ -1,0 +1,94 @@
+import { expect } from 'vitest';
+import type { Outcome } from '../../../src/line/outcome.ts';
+import { STATES } from '../../../src/line/state.ts';
+import type { PartEvent } from '../../../src/line/trace/part-events.ts';
+import type { OverTime } from '../../../src/line/trace/steps.ts';
+import type { Trace } from '../../../src/line/trace/trace.ts';
+
+/** Seconds between two times for which it had values that `counts` says yes to. */
+function secondsOf<Value>(
+  { at, value }: OverTime<Value>,
+  from: number,
+  to: number,
+  counts: (value: Value) => boolean,
+): number {
+  let sum = 0;
+  for (const [i, begin] of at.entries())
+    if (counts(value[i]!)) sum += Math.max(0, Math.min(to, at[i + 1] ?? to) - Math.max(from, begin));
+  return sum;
+}
+
+/** Where a part stands after each of its events; null once it has left. */
+const PLACE: Readonly<Record<PartEvent['kind'], string | null | undefined>> = {
+  ...{ started: 'machine', waits: 'buffer', kept: 'kept', begins: 'machine', ends: 'done', aside: 'done' },
+  ...{ good: null, scrapped: null, 'turned-away': null },
+  ...{ passes: undefined, read: undefined, gauged: undefined, tried: undefined },
+};
+
+/** Follows each part through its events; how many are in front of each station in the end. */
+function walk({ events, parts }: Trace): Map<string, number> {
+  const where = new Map<number, { place: string; station: string } | null>();
+  let last = 0;
+  for (const { kind, part, station, at } of events) {
+    expect(at).toBeGreaterThanOrEqual(last);
+    last = at;
+    const before = where.get(part);
+    if (kind === 'started') expect(before).toBeUndefined();
+    // Whoever left does nothing any more, and nobody does anything before being started.
+    else expect(before).toBeTruthy();
+    if (kind === 'ends') expect(before).toEqual({ place: 'machine', station });
+    const place = PLACE[kind];
+    if (place === undefined) continue;
+    where.set(part, place === null ? null : { place, station });
+  }
+  for (const { number, left } of parts) expect(where.get(number) === null).toBe(left !== null);
+  const waiting = new Map<string, number>();
+  for (const at of where.values())
+    if (at?.place === 'buffer') waiting.set(at.station, (waiting.get(at.station) ?? 0) + 1);
+  return waiting;
+}
+
+/** Compares what a trace tells with what the line itself counted, by ways of its own. */
+export function expectAgreement(trace: Trace, outcome: Outcome): void {
+  const { warmUp, end, stations, stocks, events, parts } = trace;
+  const window = end - warmUp;
+  const waiting = walk(trace);
+  for (const { name, machines, buffer } of stations) {
+    for (const state of STATES) {
+      const own = machines.map(({ states }) => secondsOf(states, warmUp, end, (it) => it === state));
+      const share = own.reduce((sum, seconds) => sum + seconds, 0) / machines.length / window;
+      expect(share, `${name} ${state}`).toBeCloseTo(outcome.stateShares[name]![state], 9);
+    }
+    if (buffer === null) continue;
+    expect(buffer.level.value.at(-1), name).toBe(waiting.get(name) ?? 0);
+    for (const level of buffer.level.value) {
+      expect(level).toBeGreaterThanOrEqual(0);
+      expect(level).toBeLessThanOrEqual(Math.max(1, buffer.places));
+    }
+  }
+  for (const { name, level } of stocks)
+    if (level !== null)
+      expect(secondsOf(level, warmUp, end, (pieces) => pieces === 0) / window, name).toBeCloseTo(
+        outcome.stockOutShares[name]!,
+        9,
+      );
+  const counted = (at: number) => (warmUp === 0 ? at >= 0 : at > warmUp);
+  const count = (which: (event: PartEvent) => boolean) =>
+    events.filter((event) => counted(event.at) && which(event)).length;
+  const tried = (result: string) => count((event) => event.kind === 'tried' && event.result === result);
+  expect({
+    ...{ good: count(({ kind }) => kind === 'good'), scrapped: count(({ kind }) => kind === 'scrapped') },
+    turnedAway: count(({ kind }) => kind === 'turned-away'),
+    started: parts.filter(({ started }) => counted(started)).length,
+    ...{ tight: tried('tight'), loose: tried('loose'), forced: tried('pressed'), damaged: tried('spoilt') },
+    unread: count((event) => event.kind === 'read' && event.how !== 'read'),
+    reMarked: count((event) => event.kind === 'read' && event.sent),
+    setAside: count(({ kind }) => kind === 'aside'),
+  }).toEqual({
+    ...pick(outcome.counts, ['good', 'scrapped', 'turnedAway', 'started', 'tight', 'loose', 'forced']),
+    ...pick(outcome.counts, ['damaged', 'unread', 'reMarked', 'setAside']),
+  });
+}
+
+const pick = <Of extends object>(of: Of, keys: readonly (keyof Of)[]) =>
+  Object.fromEntries(keys.map((key) => [key, of[key]]));
