@@ -1,7 +1,8 @@
 import type { Line } from '../line.ts';
 import type { PartEvent, ScrapCause } from './part-events.ts';
+import type { Piece } from './piece.ts';
 import type { Steps } from './steps.ts';
-import type { Piece, TracedPart, Truth } from './trace.ts';
+import type { TracedPart, Truth } from './trace.ts';
 
 /** A part in the line, as it is followed. */
 export class Followed {

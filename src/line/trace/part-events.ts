@@ -1,4 +1,4 @@
-import type { Piece } from './trace.ts';
+import type { Piece } from './piece.ts';
 
 interface At {
   /** s since the start of the run. */

@@ -4,9 +4,10 @@ import type { Stock } from '../stock.ts';
 import type { Kit } from '../supply/kit.ts';
 import type { Lots } from '../supply/lots.ts';
 import type { Orders } from '../supply/orders.ts';
+import type { Piece } from './piece.ts';
 import { Steps } from './steps.ts';
 import { tap } from './tap.ts';
-import type { Piece, TracedOrder, TracedStock } from './trace.ts';
+import type { TracedOrder, TracedStock } from './trace.ts';
 
 /** What is followed of one stock. */
 class Followed {

@@ -3,16 +3,8 @@ import type { GRADES } from '../../standards/mark-grade.ts';
 import type { EpisodeRecord } from '../episodes.ts';
 import type { State } from '../state.ts';
 import type { PartEvent } from './part-events.ts';
+import type { Piece } from './piece.ts';
 import type { OverTime } from './steps.ts';
-
-/** A piece of bought-in material. */
-export interface Piece {
-  readonly stock: string;
-  /** The delivery it came with: 0 is what was there at the start, k what order number k brought. */
-  readonly lot: number;
-  /** Its place among the pieces taken from this stock, from 1 on. */
-  readonly piece: number;
-}
 
 interface TracedMachine {
   readonly name: string;
