@@ -1,0 +1,80 @@
+import { MEASURES, type MeasureKey } from '../line/measures.ts';
+import { suggestion } from '../scenario/nearest.ts';
+import { NUMBER_PATTERN } from '../scenario/units.ts';
+import { UsageError } from './usage-error.ts';
+
+type Known = (typeof MEASURES)[number];
+
+const REMEDY = 'it expects an amount with its unit, such as "0.5 /h" or "scrap rate=0.5 %"';
+const shape = new RegExp(`^(${NUMBER_PATTERN})\\s*(.*)$`);
+
+/** `good /h` is written `/h`, too. */
+const spellings = ({ shown: { unit } }: Known): string[] =>
+  unit.startsWith('good ') ? [unit, unit.slice('good '.length)] : [unit];
+
+const shortUnit = (measure: Known): string => spellings(measure).at(-1)!;
+
+function named(word: string): Known {
+  const found = MEASURES.find(({ key, name }) => word === key || word === name);
+  if (found) return found;
+  const known = MEASURES.flatMap(({ key, name }) => [name, key]);
+  const near = suggestion(word, known);
+  // Names and keys together are a long list, and say the same twice.
+  const told = near.startsWith('; did')
+    ? near
+    : `; known here: ${MEASURES.map(({ name }) => name).join(', ')}`;
+  throw new UsageError(`--worth knows no measure "${word}"${told}`);
+}
+
+/** The one measure that is shown in this unit. */
+function shownIn(unit: string, amount: string): Known {
+  const found = MEASURES.filter((measure) => spellings(measure).includes(unit));
+  if (found.length === 1) return found[0]!;
+  if (found.length > 1) {
+    const names = found.map(({ name }) => name);
+    throw new UsageError(
+      `--worth "${amount} ${unit}" may be of ${names.join(', ')}; name one, such as "${names[0]}=${amount} ${unit}"`,
+    );
+  }
+  if (unit === '') throw new UsageError(`--worth "${amount}" has no unit; ${REMEDY}`);
+  const units = [...new Set(MEASURES.map(shortUnit))];
+  throw new UsageError(`--worth knows no unit "${unit}"${suggestion(unit, units)}`);
+}
+
+function one(text: string): readonly [MeasureKey, number] {
+  const cut = text.lastIndexOf('=');
+  const [, amount, unit] = shape.exec(text.slice(cut + 1).trim()) ?? [];
+  if (amount === undefined || unit === undefined)
+    throw new UsageError(`--worth "${text}" names no amount; ${REMEDY}`);
+  const measure = cut < 0 ? shownIn(unit, amount) : named(text.slice(0, cut).trim());
+  if (!spellings(measure).includes(unit))
+    throw new UsageError(
+      `--worth "${text}" is not in the unit of ${measure.name}; write "${measure.name}=${amount} ${shortUnit(measure)}"`,
+    );
+  // Reports print a minus sign that is no hyphen.
+  const value = Number(amount.replace('\u2212', '-')) / measure.shown.factor;
+  if (!(value > 0 && Number.isFinite(value)))
+    throw new UsageError(
+      `--worth "${text}" is not above zero; without --worth every difference of ${measure.name} is worth having`,
+    );
+  return [measure.key, value];
+}
+
+/**
+ * What `--worth` says a difference must exceed to be worth having, by measure in the unit of its key; 0 for the others.
+ * @param given values of --worth: an amount in the unit that the measure is shown in, after its name or key and `=` where
+ * several measures are shown in that unit
+ * @throws UsageError
+ */
+export function worthOf(given: readonly string[] = []): ReadonlyMap<MeasureKey, number> {
+  const found = new Map<MeasureKey, number>();
+  for (const text of given) {
+    const [key, value] = one(text);
+    if (found.has(key))
+      throw new UsageError(
+        `--worth is given twice for ${MEASURES.find((measure) => measure.key === key)!.name}; once is enough`,
+      );
+    found.set(key, value);
+  }
+  return found;
+}
