@@ -26,6 +26,7 @@ import { type GivenModules, modulesOf } from './modules.ts';
 import { defaultFolder, doRuns, doTwins, UNFINISHED } from './runs.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
+import { unusedWorth, worthOf } from './worth.ts';
 
 const RUNS = 'runs.csv';
 const TWINS = 'twins.csv';
@@ -39,16 +40,19 @@ interface Given extends Joining, GivenModules {
   readonly resume?: boolean;
   readonly out?: string;
   readonly also?: readonly string[];
+  readonly worth?: readonly string[];
+  readonly pairs?: boolean;
 }
 
 /** The words of the command without what leaves the results alone, so that the report is the same on any machine. */
 function provenanceCommand(given: Given): string[] {
-  const { file, seeds, noTwins, policyModule = [] } = given;
+  const { file, seeds, noTwins, policyModule = [], worth = [] } = given;
   const also = alsoKinds(given.also);
   return [
     ...['compare', file, ...joiningWords(given)],
     ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
     ...(noTwins ? ['--no-twins'] : []),
+    ...worth.flatMap((amount) => ['--worth', amount]),
     ...policyModule.flatMap((path) => ['--policy-module', path]),
     ...(also.length > 0 ? ['--also', also.join(',')] : []),
   ];
@@ -60,6 +64,7 @@ const sha256Of = (text: string) => createHash('sha256').update(text).digest('hex
 export async function compareCommand(given: Given): Promise<number> {
   const command = provenanceCommand(given);
   const also = alsoKinds(given.also);
+  const worth = worthOf(given.worth);
   if (also.length > 0 && given.json && given.out === undefined)
     throw new UsageError('--also writes files; with --json, name a folder for them with --out FOLDER');
   const written = readScenario(given.file, given.with);
@@ -82,7 +87,8 @@ export async function compareCommand(given: Given): Promise<number> {
   const twinned = scenario.disturbances.length > 0 && !given.noTwins;
   const pairs = twinned ? await doTwins(read, options) : [];
   const outcomes = twinned ? pairs.map(({ run }) => run) : await doRuns(read, options);
-  const comparison = compare(policies, outcomes, bound);
+  const comparison = compare(policies, outcomes, bound, worth);
+  for (const note of unusedWorth(worth, comparison)) process.stderr.write(`${note}\n`);
   const recovered = bound === null ? undefined : recoveredOf(policies, outcomes, bound);
   const twins = twinned ? compareTwins(policies, pairs, scenario.run) : undefined;
   const estimated = estimatedStocks(scenario, chosen);
@@ -110,7 +116,7 @@ export async function compareCommand(given: Given): Promise<number> {
     process.stdout.write(
       comparisonText(
         comparison,
-        { title: scenario.title, colour: coloured(), width: columns() },
+        { title: scenario.title, colour: coloured(), width: columns(), pairs: given.pairs ?? false },
         twins,
         recovered,
       ),

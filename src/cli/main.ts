@@ -61,8 +61,17 @@ const also = {
   ...several,
   describe: 'files to write besides: parquet, latex, markdown, svg, with commas between',
 } as const;
+const worth = {
+  ...several,
+  describe: 'what a difference must exceed to be worth having: "0.5 /h" or "scrap rate=0.5 %"',
+} as const;
+const pairs = {
+  type: 'boolean',
+  default: false,
+  describe: 'print the comparison of every pair of policies, too',
+} as const;
 /** What may be given more than once, as it is written and as the parser writes it. */
-const SEVERAL: readonly string[] = ['with', 'only', 'case', 'also', 'policy-module', 'policyModule'];
+const SEVERAL: readonly string[] = ['with', 'only', 'case', 'also', 'worth', 'policy-module', 'policyModule'];
 
 const crossing = {
   severity: {
@@ -75,7 +84,20 @@ const crossing = {
 } as const;
 
 const OPTIONS = {
-  compare: { ...joined, only, seeds, workers, json, out, also, resume, 'no-twins': noTwins, ...modules },
+  compare: {
+    ...joined,
+    only,
+    seeds,
+    worth,
+    pairs,
+    workers,
+    json,
+    out,
+    also,
+    resume,
+    'no-twins': noTwins,
+    ...modules,
+  },
   cross: { ...joined, only, ...crossing, seeds, workers, json, out, ...modules },
   run: { ...joined, policy, seeds, workers, json, ...modules },
   check: { ...joined, json },

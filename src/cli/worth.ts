@@ -60,6 +60,16 @@ function one(text: string): readonly [MeasureKey, number] {
   return [measure.key, value];
 }
 
+/** Says of which measures something was said to be worth having although no run gives a value for them. */
+export function unusedWorth(
+  worth: ReadonlyMap<MeasureKey, number>,
+  { measures }: { readonly measures: readonly { readonly measure: { readonly key: string } }[] },
+): string[] {
+  return MEASURES.filter(
+    ({ key }) => worth.has(key) && !measures.some(({ measure }) => measure.key === key),
+  ).map(({ name }) => `No run gives a value for ${name}, so its --worth decides nothing.`);
+}
+
 /**
  * What `--worth` says a difference must exceed to be worth having, by measure in the unit of its key; 0 for the others.
  * @param given values of --worth: an amount in the unit that the measure is shown in, after its name or key and `=` where

@@ -1,35 +1,37 @@
-import type { Measure } from '../line/measures.ts';
-import { MEASURES, type MeasureKey } from '../line/measures.ts';
+import { MEASURES, type Measure, type MeasureKey } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
-import { STATES, type State } from '../line/state.ts';
-import { STOCK_MEASURES, type StockMeasures } from '../line/supply/stock-measures.ts';
+import type { State } from '../line/state.ts';
+import type { StockMeasures } from '../line/supply/stock-measures.ts';
 import { type Estimate, possible } from '../statistics/estimate.ts';
 import { meanInterval } from '../statistics/mean-interval.ts';
+import { type BestRow, bestOf } from './beside-best.ts';
+import { everyPair, type PairRow, pairComparisons } from './every-pair.ts';
+import { meanCrewShares, meanShares, meanStocks } from './mean-shares.ts';
+import { type Judged, judge, NOT_JUDGED, pairedDifferences } from './paired.ts';
 
 /** Coverage of every interval. */
 export const LEVEL = 0.95;
 
-/** `no change`: every run gave what the first policy gave under the same seed. */
-export type Verdict = 'better' | 'worse' | 'undecided' | 'no change';
-
-/** One policy under one measure. */
-export interface Row {
+/** One policy under one measure, and what is said of it against the first policy; of that one itself and of a bound no verdict is given. */
+export interface Row extends Judged {
   readonly policy: string;
   readonly estimate: Estimate;
-  /** Paired difference to the first policy; null for the first policy itself. */
-  readonly difference: Estimate | null;
-  /** Null for the first policy and the bound, and where one seed gives no interval. */
-  readonly verdict: Verdict | null;
 }
 
 export interface MeasureComparison {
   readonly measure: Measure;
+  /** What a difference must exceed to be worth having, in the unit of the measure's key; 0 where every difference is. */
+  readonly worth: number;
   readonly rows: readonly Row[];
+  /** Without the bound; empty where there are no two policies, or one seed gives no interval. */
+  readonly best: readonly BestRow[];
+  /** Each policy against each before it, without the bound. */
+  readonly pairs: readonly PairRow[];
 }
 
 /**
- * What many runs say of the policies. Every difference interval holds together with all the others at LEVEL, that of a
- * bound by itself.
+ * What many runs say of the policies. Three families of intervals hold together at LEVEL, each over all measures: the
+ * differences to the first policy, those of all pairs, and the comparisons with the best. Those of a bound hold by themselves.
  */
 export interface Comparison {
   readonly policies: readonly string[];
@@ -37,7 +39,10 @@ export interface Comparison {
   /** The policy that is a bound, and stands for reference: it is among the policies, the last, and not among the comparisons. */
   readonly bound: string | null;
   readonly seeds: number;
+  /** Differences to the first policy that hold together. */
   readonly comparisons: number;
+  /** Differences of all pairs that hold together; 0 where there is no pair. */
+  readonly pairComparisons: number;
   /** Only the measures that the runs give a value for. */
   readonly measures: readonly MeasureComparison[];
   /** Mean share of the counted time by policy, station and state. */
@@ -48,96 +53,62 @@ export interface Comparison {
   readonly stocks: Readonly<Record<string, Readonly<Record<string, StockMeasures>>>>;
 }
 
-/** Better or worse only when the whole interval lies on one side of zero. */
-function verdictOf(difference: Estimate, better: Measure['better']): Verdict | null {
-  if (difference.lower === null || difference.upper === null) return null;
-  if (difference.lower === 0 && difference.upper === 0) return 'no change';
-  if (difference.lower > 0) return better === 'higher' ? 'better' : 'worse';
-  if (difference.upper < 0) return better === 'higher' ? 'worse' : 'better';
-  return 'undecided';
-}
-
 function values(outcomes: readonly Outcome[], key: MeasureKey): number[] {
   return outcomes.map((outcome) => outcome.measures[key]).filter((value) => value !== null);
-}
-
-function meanShares(outcomes: readonly Outcome[]): Record<string, Record<State, number>> {
-  const shares: Record<string, Record<State, number>> = {};
-  for (const station of Object.keys(outcomes[0]!.stateShares)) {
-    const mean = (state: State) =>
-      outcomes.reduce((sum, { stateShares }) => sum + stateShares[station]![state], 0) / outcomes.length;
-    shares[station] = Object.fromEntries(STATES.map((state) => [state, mean(state)])) as Record<
-      State,
-      number
-    >;
-  }
-  return shares;
-}
-
-function meanCrewShares(outcomes: readonly Outcome[]): Record<string, number> {
-  const mean = (crew: string) =>
-    outcomes.reduce((sum, { crewBusyShares }) => sum + crewBusyShares[crew]!, 0) / outcomes.length;
-  return Object.fromEntries(Object.keys(outcomes[0]!.crewBusyShares).map((crew) => [crew, mean(crew)]));
-}
-
-function meanStocks(outcomes: readonly Outcome[]): Record<string, StockMeasures> {
-  const mean = (name: string, key: keyof StockMeasures) => {
-    const found = outcomes.flatMap(({ stocks }) => stocks[name]![key] ?? []);
-    return found.length > 0 ? found.reduce((sum, value) => sum + value, 0) / found.length : null;
-  };
-  return Object.fromEntries(
-    Object.keys(outcomes[0]!.stocks).map((name) => [
-      name,
-      Object.fromEntries(STOCK_MEASURES.map(({ key }) => [key, mean(name, key)])) as StockMeasures,
-    ]),
-  );
 }
 
 /**
  * Compares policies by their outcomes, which must hold every policy under the same seeds, in order of seed.
  * @param policies names in the scenario's order, a bound last; the first is the one the others are compared with
  * @param bound the name of the policy that is the bound, if it is among them
+ * @param worth what a difference must exceed to be worth having, in the unit of the measure's key; 0 for those not named
  */
 export function compare(
   policies: readonly string[],
   outcomes: readonly Outcome[],
   bound: string | null = null,
+  worth: ReadonlyMap<MeasureKey, number> = new Map(),
 ): Comparison {
   const baseline = policies[0]!;
   const byPolicy = new Map(policies.map((name) => [name, outcomes.filter(({ policy }) => policy === name)]));
   const base = byPolicy.get(baseline)!;
   const judged = MEASURES.filter(({ key }) =>
     policies.some((name) => values(byPolicy.get(name)!, key).length > 0),
-  );
-  const compared = policies.filter((name) => name !== baseline && name !== bound);
+  ).map((measure) => ({ measure, worth: worth.get(measure.key) ?? 0 }));
+  const chosen = new Map([...byPolicy].filter(([name]) => name !== bound));
+  const compared = [...chosen.keys()].filter((name) => name !== baseline);
   const comparisons = Math.max(1, compared.length * judged.length);
 
-  const rowOf = (measure: (typeof MEASURES)[number], policy: string): Row | null => {
+  const rowOf = ({ measure, worth }: (typeof judged)[number], policy: string): Row | null => {
     const own = byPolicy.get(policy)!;
     const found = values(own, measure.key);
     if (found.length === 0) return null;
     const estimate = possible(meanInterval(found, LEVEL), { least: 0, ...measure });
-    if (policy === baseline) return { policy, estimate, difference: null, verdict: null };
-    const paired = own.flatMap((outcome, i) => {
-      const one = outcome.measures[measure.key];
-      const other = base[i]!.measures[measure.key];
-      return one === null || other === null ? [] : [one - other];
-    });
-    const together = policy === bound ? 1 : comparisons;
-    const difference = paired.length > 0 ? meanInterval(paired, LEVEL, together) : null;
-    if (policy === bound) return { policy, estimate, difference, verdict: null };
-    return { policy, estimate, difference, verdict: difference && verdictOf(difference, measure.better) };
+    if (policy === baseline) return { policy, estimate, ...NOT_JUDGED };
+    const differences = pairedDifferences(own, base, measure.key);
+    if (policy === bound) {
+      const difference = differences.length > 0 ? meanInterval(differences, LEVEL) : null;
+      return { policy, estimate, ...NOT_JUDGED, difference };
+    }
+    const criterion = { better: measure.better, worth, level: LEVEL, comparisons };
+    return { policy, estimate, ...judge(differences, criterion) };
   };
 
+  const pairs = everyPair(chosen, judged, LEVEL);
+  // Held together by Bonferroni's inequality over the measures, like the other families.
+  const bestLevel = 1 - (1 - LEVEL) / Math.max(1, judged.length);
   return {
     policies,
     baseline,
     bound,
     seeds: base.length,
     comparisons,
-    measures: judged.map((measure) => ({
-      measure,
-      rows: policies.map((policy) => rowOf(measure, policy)).filter((row) => row !== null),
+    pairComparisons: pairComparisons(chosen.size, judged.length),
+    measures: judged.map((one, i) => ({
+      ...one,
+      rows: policies.map((policy) => rowOf(one, policy)).filter((row) => row !== null),
+      best: bestOf(chosen, one.measure, bestLevel),
+      pairs: pairs[i]!,
     })),
     stateShares: Object.fromEntries(policies.map((name) => [name, meanShares(byPolicy.get(name)!)])),
     crewShares: Object.fromEntries(policies.map((name) => [name, meanCrewShares(byPolicy.get(name)!)])),

@@ -52,7 +52,7 @@ export function withBoundMarked(comparison: Comparison): Comparison {
     policies: policies.map(is),
     baseline: is(baseline),
     bound: is(bound!),
-    measures: measures.map(({ measure, rows }) => ({ measure, rows: renamed(rows, is) })),
+    measures: measures.map((compared) => ({ ...compared, rows: renamed(compared.rows, is) })),
     stateShares: rekeyed(stateShares, is),
     crewShares: rekeyed(crewShares, is),
     stocks: rekeyed(stocks, is),

@@ -67,7 +67,8 @@ function intervalPanel(compared: MeasureComparison, comparison: Comparison): str
   // A row's name stands above its interval, so that a long one takes no width from the scale.
   const names = cells.map(({ policy, verdict }, row) => ({
     row,
-    name: cut(policy, policies.length > 1 ? 32 : 42),
+    // A long verdict takes its room.
+    name: cut(policy, policies.length > 1 ? 32 - Math.max(0, verdict.length - 12) : 42),
     verdict: policies.length > 1 || verdict === 'no value' ? verdict : '',
   }));
   const rule = points.filter(({ first }) => first).map(({ value }) => value);

@@ -42,26 +42,60 @@ const estimate = {
   upper: maybe('upper end of the interval of the mean'),
   runs: whole('runs that gave a value'),
 };
+const judged = {
+  difference: maybe('mean of the differences, run by run under the same seed'),
+  difference_lower: maybe('lower end of the interval of the difference'),
+  difference_upper: maybe('upper end of the interval of the difference'),
+  verdict: z
+    .enum(['better', 'worse', 'no difference worth having', 'undecided'])
+    .nullable()
+    .describe(
+      'what the interval of the difference allows to be said, better and worse by more than is worth having; null where there is none',
+    ),
+  surely: z
+    .enum(['better', 'worse'])
+    .nullable()
+    .describe('on which side of zero the whole interval lies, worth having or not; null where it holds zero'),
+  more_runs: z
+    .int()
+    .min(1)
+    .nullable()
+    .describe(
+      'about how many more seeds would decide what is undecided; null where it is decided or cannot be told',
+    ),
+};
+const best = z.object({
+  policy: estimate.policy,
+  difference: number('mean less the mean of the best other policy'),
+  difference_lower: maybe('lower end of its interval; 0 where it is not ahead of the best'),
+  difference_upper: maybe('upper end of its interval; 0 where it is shown to be behind'),
+  runs: whole('seeds under which every policy that has values gave one'),
+  may_be_best: z.boolean().describe('whether the runs leave it open that it is best'),
+  surely_best: z.boolean().describe('whether it is shown that no other is better'),
+});
+const pair = z.object({
+  policy: estimate.policy,
+  other: text('the policy that it is compared with'),
+  runs: whole('seeds under which both gave a value'),
+  ...judged,
+  chance: maybe(
+    'of a mean difference so far from zero were there none, adjusted after Holm for all pairs in all measures',
+  ),
+});
 const measure = z.object({
   key: text('name of the measure in data files, which ends in its unit'),
   name: text('name of the measure in reports'),
   unit,
   better,
   meaning: text('what it is'),
+  worth: number('what a difference must exceed to be worth having; 0 where every difference is'),
   rows: z
-    .array(
-      z.object({
-        ...estimate,
-        difference: maybe('mean of the differences to the baseline, run by run under the same seed'),
-        difference_lower: maybe('lower end of the interval of the difference'),
-        difference_upper: maybe('upper end of the interval of the difference'),
-        verdict: z
-          .enum(['better', 'worse', 'undecided', 'no change'])
-          .nullable()
-          .describe('what the interval of the difference allows to be said; null where it is none'),
-      }),
-    )
-    .describe('one a policy that has a value'),
+    .array(z.object({ ...estimate, ...judged }))
+    .describe('one a policy that has a value, its difference to the baseline'),
+  best: z
+    .array(best)
+    .describe("Hsu's comparisons with the best, which hold together over all measures; without the bound"),
+  pairs: z.array(pair).describe('each policy against each before it, without the bound'),
 });
 
 const run = z.object({
@@ -170,7 +204,8 @@ const schema = z.object({
     .describe('policies written as code'),
   seeds: z.array(whole('a seed')).describe('every policy was run under each of these'),
   level: number('coverage of the interval of a mean, and of all those of differences together'),
-  comparisons: whole('differences that hold together'),
+  comparisons: whole('differences to the baseline that hold together'),
+  pair_comparisons: whole('differences of all pairs, in all measures, that hold together'),
   baseline: text('the policy that the others are compared with'),
   policies: z.array(z.string()).describe('names in the order of the scenario'),
   measures: z.array(measure).describe('those that some run gives a value for'),

@@ -3,6 +3,8 @@ import type { Estimate } from '../statistics/estimate.ts';
 /** What is to be written: a measure with its estimates and, where there are such, differences. */
 interface Written {
   readonly measure: { readonly shown: { readonly unit: string; readonly factor: number } };
+  /** What a difference must exceed to be worth having, in the keyed unit; none by default. */
+  readonly worth?: number;
   readonly rows: readonly { readonly estimate: Estimate; readonly difference?: Estimate | null }[];
 }
 
@@ -49,7 +51,12 @@ export function decimalsFor(size: number): number {
   return size / 10 ** power < 2 ? 1 - power : -power;
 }
 
-function decimalsOf({ measure, rows }: Written): number {
+/** Whether with so many decimals an end of an interval reads as what it does not equal. */
+function blurred(end: number, threshold: number, decimals: number): boolean {
+  return end !== threshold && end.toFixed(decimals) === threshold.toFixed(decimals);
+}
+
+function decimalsOf({ measure, worth = 0, rows }: Written): number {
   const factor = measure.shown.factor;
   const estimates = rows.flatMap(({ estimate, difference }) =>
     difference ? [estimate, difference] : [estimate],
@@ -70,7 +77,22 @@ function decimalsOf({ measure, rows }: Written): number {
     if (decided && nearest > 0) decimals = Math.max(decimals, -magnitude(nearest));
   }
   const before = largest >= 1 ? magnitude(largest) + 1 : 1;
-  return Math.max(0, Math.min(decimals, MOST_DIGITS - before));
+  const most = MOST_DIGITS - before;
+  // Nor as just what is worth having.
+  const ends =
+    worth > 0 ? rows.flatMap(({ difference: own }) => [own?.lower ?? [], own?.upper ?? []].flat()) : [];
+  const near = (end: number) => blurred(Math.abs(end) * factor, worth * factor, Math.max(0, decimals));
+  while (decimals < most && ends.some(near)) decimals++;
+  return Math.max(0, Math.min(decimals, most));
+}
+
+function differenceUnitOf(unit: string): string {
+  return unit === '%' ? 'percentage points' : unit;
+}
+
+/** `0.5 good /h`, `1 percentage points`: an amount of a difference as somebody wrote it, without the digits that binary arithmetic adds. */
+export function amount(base: number, { shown }: Written['measure']): string {
+  return `${Number((base * shown.factor).toPrecision(9))} ${differenceUnitOf(shown.unit)}`;
 }
 
 /** The way to write every number of one measure. */
@@ -80,7 +102,7 @@ export function formatOf(compared: Written): Format {
   const value = (base: number) => fixed(base * factor, decimals);
   return {
     unit,
-    differenceUnit: unit === '%' ? 'percentage points' : unit,
+    differenceUnit: differenceUnitOf(unit),
     decimals,
     value,
     signed: (base) => {

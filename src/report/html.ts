@@ -26,3 +26,10 @@ ${rows.join('\n')}
 export function heading(text: string, kind = ''): string {
   return `<th scope="col"${kind && ` class="${kind}"`}>${escapeHtml(text)}</th>`;
 }
+
+/** The cell of a verdict; what tells more than its word may break into lines. */
+export function verdictCell(word: string, whole: string): string {
+  const kind =
+    word === 'better' || word === 'worse' ? ` ${word}` : whole.length > word.length ? ' names' : '';
+  return `<td class="word${kind}">${escapeHtml(whole)}</td>`;
+}

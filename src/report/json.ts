@@ -1,4 +1,5 @@
-import { type Comparison, LEVEL, type Verdict } from '../experiment/comparison.ts';
+import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import type { Judged, Verdict } from '../experiment/paired.ts';
 import type { Pilot } from '../experiment/pilot.ts';
 import type { PolicyModuleFile } from '../experiment/policy-module.ts';
 import type { Recovered } from '../experiment/recovered.ts';
@@ -16,7 +17,7 @@ import { type TwinsDocument, twinsJson } from './twins-json.ts';
 import { type WarmUpDocument, warmUpJson } from './warm-up-json.ts';
 
 /** Changes its number when a reader of the older form would go wrong. */
-export const FORMAT = 'mendline comparison 1';
+export const FORMAT = 'mendline comparison 2';
 
 /** A comparison as data. Every number is in the unit that its key names, unrounded; null is no value. */
 export interface ComparisonDocument {
@@ -34,8 +35,10 @@ export interface ComparisonDocument {
   readonly seeds: readonly number[];
   /** Coverage of each mean's interval by itself, and of all the differences' intervals together. */
   readonly level: number;
-  /** Number of differences that hold together. */
+  /** Number of differences to the baseline that hold together. */
   readonly comparisons: number;
+  /** Number of differences of all pairs that hold together. */
+  readonly pair_comparisons: number;
   /** The policy that the others are compared with. */
   readonly baseline: string;
   readonly policies: readonly string[];
@@ -71,21 +74,53 @@ interface MeasureDocument {
   readonly unit: string;
   readonly better: 'higher' | 'lower';
   readonly meaning: string;
+  /** What a difference must exceed to be worth having; 0 where every difference is. */
+  readonly worth: number;
   readonly rows: readonly RowDocument[];
+  /** Each policy beside the best of the others; empty where there are no intervals. */
+  readonly best: readonly BestDocument[];
+  readonly pairs: readonly PairDocument[];
 }
 
-interface RowDocument {
+/** What is said of a paired difference. */
+interface JudgedDocument {
+  /** Its mean, run by run under the same seed. */
+  readonly difference: number | null;
+  readonly difference_lower: number | null;
+  readonly difference_upper: number | null;
+  readonly verdict: Verdict | null;
+  /** On which side of zero the whole interval lies. */
+  readonly surely: 'better' | 'worse' | null;
+  /** About how many more runs would decide it. */
+  readonly more_runs: number | null;
+}
+
+interface PairDocument extends JudgedDocument {
+  readonly policy: string;
+  readonly other: string;
+  /** Seeds under which both gave a value. */
+  readonly runs: number;
+  readonly chance: number | null;
+}
+
+interface BestDocument {
+  readonly policy: string;
+  /** To the best of the others. */
+  readonly difference: number;
+  readonly difference_lower: number | null;
+  readonly difference_upper: number | null;
+  readonly runs: number;
+  readonly may_be_best: boolean;
+  readonly surely_best: boolean;
+}
+
+interface RowDocument extends JudgedDocument {
   readonly policy: string;
   readonly mean: number;
   readonly lower: number | null;
   readonly upper: number | null;
   /** Runs that gave a value. */
   readonly runs: number;
-  /** Mean of the differences to the baseline, run by run under the same seed. */
-  readonly difference: number | null;
-  readonly difference_lower: number | null;
-  readonly difference_upper: number | null;
-  readonly verdict: Verdict | null;
 }
 
 interface RunDocument {
@@ -132,6 +167,50 @@ const stockDocuments = (stocks: Outcome['stocks']): StockDocument[] =>
     ...(Object.fromEntries(STOCK_MEASURES.map(({ key }) => [key, measures[key]])) as StockMeasures),
   }));
 
+const judgedDocument = ({ difference, verdict, surely, more }: Judged): JudgedDocument => ({
+  difference: difference?.value ?? null,
+  difference_lower: difference?.lower ?? null,
+  difference_upper: difference?.upper ?? null,
+  verdict,
+  surely,
+  more_runs: more,
+});
+
+function measureDocument({ measure, worth, rows, best, pairs }: MeasureComparison): MeasureDocument {
+  return {
+    key: measure.key,
+    name: measure.name,
+    unit: keyedUnit(measure.key),
+    better: measure.better,
+    meaning: measure.meaning,
+    worth,
+    rows: rows.map(({ policy, estimate, ...judged }) => ({
+      policy,
+      mean: estimate.value,
+      lower: estimate.lower,
+      upper: estimate.upper,
+      runs: estimate.runs,
+      ...judgedDocument(judged),
+    })),
+    best: best.map(({ policy, difference, mayBeBest, best }) => ({
+      policy,
+      difference: difference.value,
+      difference_lower: difference.lower,
+      difference_upper: difference.upper,
+      runs: difference.runs,
+      may_be_best: mayBeBest,
+      surely_best: best,
+    })),
+    pairs: pairs.map(({ policy, other, chance, ...judged }) => ({
+      policy,
+      other,
+      runs: judged.difference?.runs ?? 0,
+      ...judgedDocument(judged),
+      chance,
+    })),
+  };
+}
+
 function runDocument(outcome: Outcome): RunDocument {
   return {
     policy: outcome.policy,
@@ -162,7 +241,8 @@ export function comparisonJson({
   joined = [],
   estimated = {},
 }: ComparisonSource): ComparisonDocument {
-  const { baseline, bound, comparisons, policies, measures, stateShares, crewShares, stocks } = comparison;
+  const { baseline, bound, comparisons, pairComparisons, policies } = comparison;
+  const { measures, stateShares, crewShares, stocks } = comparison;
   return {
     format: FORMAT,
     version,
@@ -175,26 +255,10 @@ export function comparisonJson({
     seeds: [...new Set(outcomes.map(({ seed }) => seed))],
     level: LEVEL,
     comparisons,
+    pair_comparisons: pairComparisons,
     baseline,
     policies,
-    measures: measures.map(({ measure, rows }) => ({
-      key: measure.key,
-      name: measure.name,
-      unit: keyedUnit(measure.key),
-      better: measure.better,
-      meaning: measure.meaning,
-      rows: rows.map(({ policy, estimate, difference, verdict }) => ({
-        policy,
-        mean: estimate.value,
-        lower: estimate.lower,
-        upper: estimate.upper,
-        runs: estimate.runs,
-        difference: difference?.value ?? null,
-        difference_lower: difference?.lower ?? null,
-        difference_upper: difference?.upper ?? null,
-        verdict,
-      })),
-    })),
+    measures: measures.map(measureDocument),
     state_shares: stateShares,
     crew_busy_shares: crewShares,
     stocks: policies.flatMap((policy) =>

@@ -38,6 +38,7 @@ caption span { font-weight: 400; color: var(--soft); }
 th, td { padding: 0.4rem 0.7rem; text-align: right; white-space: nowrap; vertical-align: top; }
 th:first-child, td:first-child { text-align: left; padding-left: 0; }
 td.word, th.word { text-align: left; padding-right: 0; }
+td.names { white-space: normal; min-width: 9rem; max-width: 24rem; overflow-wrap: anywhere; }
 thead th { font-weight: 400; color: var(--soft); border-bottom: 1px solid var(--line); vertical-align: bottom;
   white-space: normal; max-width: 12rem; overflow-wrap: break-word; }
 tbody th { font-weight: 600; white-space: normal; min-width: 8rem; max-width: 16rem; overflow-wrap: anywhere; }

@@ -4,14 +4,19 @@ import type { Recovered } from '../experiment/recovered.ts';
 import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
 import type { Twins } from '../experiment/twins.ts';
 import type { State } from '../line/state.ts';
+import { basisOf } from './basis.ts';
+import { bestSection } from './best-page.ts';
 import { withBoundMarked, withBoundMarkedInTwins } from './bound-text.ts';
-import { basisOf, type Cells, cellsOf, notesOf, percentLevel } from './cells.ts';
+import { type Cells, cellsOf, percentLevel } from './cells.ts';
 import { intervalCharts, stateCharts } from './charts.ts';
 import { escapeHtml } from './escape.ts';
 import { percent } from './format.ts';
-import { heading, scrolling, section } from './html.ts';
+import { heading, scrolling, section, verdictCell } from './html.ts';
 import { type Joined, joinedTexts, unfolded } from './joined.ts';
+import { notesOf } from './measure-notes.ts';
 import { framed, type Origins, originList } from './page-frame.ts';
+import { pairsSection } from './pairs-page.ts';
+import { reading } from './reading-page.ts';
 import { recoveredSection } from './recovered-page.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 import { stocksSection } from './stocks-page.ts';
@@ -56,11 +61,6 @@ function unbroken(text: string): string {
   return text.replaceAll('-', '\u2011');
 }
 
-function verdictCell(verdict: string): string {
-  const kind = verdict === 'better' || verdict === 'worse' ? ` ${verdict}` : '';
-  return `<td class="word${kind}">${verdict}</td>`;
-}
-
 function measureCaption({ measure }: MeasureComparison): string {
   return (
     `${escapeHtml(measure.name)}, ${escapeHtml(measure.shown.unit)} ` +
@@ -76,7 +76,7 @@ function measureTable(compared: MeasureComparison, comparison: Comparison): stri
     const numbers = several ? [...paired(cells), ...plain(cells)] : plain(cells);
     const row = numbers.map((text) => `<td>${escapeHtml(text)}</td>`).join('');
     // What decides stands first, so that a narrow screen shows it.
-    const verdict = several ? verdictCell(cells.verdict) : '';
+    const verdict = several ? verdictCell(cells.verdict, cells.whole) : '';
     return `<tr><th scope="row">${escapeHtml(cells.policy)}</th>${verdict}${row}</tr>`;
   });
   const head =
@@ -154,54 +154,6 @@ function crewSection({ policies, crewShares }: Comparison): string {
   return section('crews', 'What the crews did', scrolling('table-crews', caption, head, rows));
 }
 
-function reading(comparison: Comparison): string {
-  const { baseline, comparisons, measures } = comparison;
-  const states = occurring(Object.values(comparison.stateShares));
-  const terms: [string, string][] = [
-    [
-      'interval',
-      `Runs under different seeds differ. A ${SHARE} interval is made so that, over many such experiments, ` +
-        `${SHARE} of the intervals hold the mean that endlessly many such runs would give. It tells how sure the simulation is, ` +
-        'not how true the model is.',
-    ],
-    [
-      'paired difference',
-      `Each policy is run under the same seeds, so it meets the same luck as ${baseline}. ` +
-        'The difference is taken seed by seed and then averaged; much of the luck drops out.',
-    ],
-    [
-      'together',
-      `Many comparisons make a false find likely. By Bonferroni's inequality each interval of a difference is widened ` +
-        `so that all ${comparisons} of them hold together at ${SHARE}. This rests on means of runs being near normal.`,
-    ],
-    ['better, worse', `The whole interval of the difference to ${baseline} lies on one side of zero.`],
-    [
-      'undecided',
-      'The interval holds zero: these runs do not tell which way the difference goes. More seeds may. ' +
-        'It does not mean that there is no difference.',
-    ],
-    [
-      'baseline',
-      `${baseline}, the first policy of the scenario. The others are compared with it, not with each other.`,
-    ],
-  ];
-  const define = (pairs: readonly (readonly [string, string])[]) =>
-    `<dl>${pairs.map(([term, text]) => `<dt>${escapeHtml(term)}</dt><dd>${escapeHtml(text)}</dd>`).join('\n')}</dl>`;
-  if (comparison.bound !== null)
-    terms.push([
-      'bound',
-      `${comparison.bound} is no policy, since no line can know what it knows. It stands for reference: nothing is claimed of ` +
-        'it, and it is not among the comparisons. The interval of its difference holds by itself.',
-    ]);
-  const kept = comparison.policies.length > 1 ? terms : terms.slice(0, 1);
-  return `<h3>Words</h3>
-${define(kept)}
-<h3>Measures</h3>
-${define(measures.map(({ measure }) => [measure.name, `${measure.meaning}. ${measure.better === 'higher' ? 'Higher' : 'Lower'} is better.`]))}
-<h3>States of a station</h3>
-${define(states.map((state) => [STATE_LOOKS[state].word, STATE_LOOKS[state].meaning]))}`;
-}
-
 function origin(provenance: Provenance, joined: readonly Joined[]): string {
   const { modules = [] } = provenance;
   return `${originList({ ...provenance, joined, modules })}
@@ -233,7 +185,7 @@ ${warnings.map((text) => `<p class="warning"><strong>Warning:</strong> ${escapeH
 ${section('about', 'The scenario', `<div class="prose">${paragraphs([about, ...joinedTexts(joined)].join('\n\n'))}</div>`)}
 ${twins ? `${twinsSection(twins, comparison)}\n` : ''}${recovered ? `${recoveredSection(recovered)}\n` : ''}${section('intervals', 'Intervals', intervalFigures(comparison))}
 ${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison)).join('\n'))}
-${section('states', 'What the stations did', stateFigures(comparison))}
+${bestSection(comparison)}${pairsSection(comparison)}${section('states', 'What the stations did', stateFigures(comparison))}
 ${crewSection(comparison)}
 ${stocksSection(comparison, source.estimated)}
 ${source.pilot ? `${warmUpSection(source.pilot)}\n` : ''}${section('reading', 'How to read this', `<div class="prose">${reading(comparison)}</div>`)}

@@ -1,6 +1,8 @@
 import { type Comparison, LEVEL } from '../experiment/comparison.ts';
 import type { Twins } from '../experiment/twins.ts';
-import { basisOf, cellsOf, headingOf, notesOf, percentLevel } from './cells.ts';
+import { basisOf } from './basis.ts';
+import { cellsOf, headingOf, percentLevel } from './cells.ts';
+import { besideVerdicts, notesOf } from './measure-notes.ts';
 import type { Origin } from './origin.ts';
 import { TWINS_HEADING, twinColumns, twinNotes } from './twin-cells.ts';
 import { verdictSentences } from './verdict.ts';
@@ -42,7 +44,7 @@ function measureTables(comparison: Comparison): PaperTable[] {
         ...[policy, mean, interval],
         ...(several ? [difference, differenceInterval, verdict] : []),
       ]),
-      notes: notesOf(compared, comparison),
+      notes: [...(several ? besideVerdicts(compared) : []), ...notesOf(compared, comparison)],
     };
   });
 }

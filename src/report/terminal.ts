@@ -5,101 +5,30 @@ import type { Recovered } from '../experiment/recovered.ts';
 import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { STATES, type State } from '../line/state.ts';
+import { basisOf } from './basis.ts';
 import { withBoundMarked, withBoundMarkedInTwins } from './bound-text.ts';
 import { capabilityRows } from './capability-text.ts';
-import { basisOf, cellsOf, headingOf, notesOf, percentLevel } from './cells.ts';
-import { cut, padLeft, padRight, printable, widthOf, wrap } from './columns.ts';
+import { cellsOf, headingOf, percentLevel } from './cells.ts';
+import { cut, printable, wrap } from './columns.ts';
 import { percent } from './format.ts';
+import { besideVerdicts, noneChanged, notesOf } from './measure-notes.ts';
+import { pairsLines } from './pairs-text.ts';
 import { RECOVERED_HEADING, recoveredNotes, recoveredRows } from './recovered-cells.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 import { stockRows } from './stock-rows.ts';
+import { type Column, shareLines, tableLines } from './table-lines.ts';
 import { TWINS_HEADING, twinColumns, twinNotes } from './twin-cells.ts';
 import { twinStory } from './twin-story.ts';
 import { verdictSentences } from './verdict.ts';
+import { painted, stacked } from './verdict-word.ts';
 
 export interface TerminalOptions {
   readonly title: string;
   readonly colour: boolean;
   /** Columns of the terminal; 80 is the least that is laid out for. */
   readonly width: number;
-}
-
-export interface Column {
-  readonly heading: string;
-  readonly side: 'left' | 'right';
-  readonly cells: readonly string[];
-}
-
-const GAP = 2;
-/** A first column narrower than this cuts most names. */
-const LEAST_FIRST = 12;
-
-function widthOfColumn({ heading, cells }: Column): number {
-  return Math.max(...[...heading.split('\n'), ...cells].map(widthOf));
-}
-
-/** The columns as one table, or as several with the same first column where one would be too wide. */
-function blocks([first, ...others]: readonly Column[], width: number): Column[][] {
-  const room = width - Math.min(widthOfColumn(first!), LEAST_FIRST);
-  const made: Column[][] = [];
-  let left = 0;
-  for (const column of others) {
-    const needed = widthOfColumn(column) + 1;
-    if (made.length === 0 || left < needed) {
-      made.push([first!]);
-      left = room;
-    }
-    made.at(-1)!.push(column);
-    left -= needed;
-  }
-  return made;
-}
-
-interface Table {
-  /** One line, or two where some heading is in two. */
-  readonly heading: readonly string[];
-  readonly body: readonly string[];
-}
-
-/**
- * Lines of a table without frames. A heading may have two lines. The first column is cut to what the others leave of
- * `width`; where that would be very little, they move closer together.
- */
-function tableLines(columns: readonly Column[], width: number, paint: (cell: string) => string): Table {
-  const headings = columns.map(({ heading }) => heading.split('\n'));
-  const high = Math.max(...headings.map((lines) => lines.length));
-  const widths = columns.map(widthOfColumn);
-  const others = (gap: number) => widths.slice(1).reduce((sum, own) => sum + own + gap, 0);
-  const gap = width - others(GAP) < Math.min(widths[0]!, LEAST_FIRST) ? 1 : GAP;
-  widths[0] = Math.min(widths[0]!, Math.max(6, width - others(gap)));
-  const line = (cell: (column: Column, i: number) => string, painted: (text: string) => string) =>
-    columns
-      .map((column, i) => {
-        const text = i === 0 ? cut(cell(column, i), widths[0]!) : cell(column, i);
-        const last = i === columns.length - 1;
-        if (column.side === 'right') return painted(padLeft(text, widths[i]!));
-        return painted(last ? text : padRight(text, widths[i]!));
-      })
-      .join(' '.repeat(gap))
-      .trimEnd();
-  const rows = columns[0]!.cells.map((_, row) => line(({ cells }) => cells[row]!, paint));
-  const heading = Array.from({ length: high }, (_, row) =>
-    line(
-      (_, i) => headings[i]![row - high + headings[i]!.length] ?? '',
-      (text) => text,
-    ),
-  );
-  return { heading, body: rows };
-}
-
-/** Colour only repeats what the word says. */
-function painter(ink: ChalkInstance): (cell: string) => string {
-  return (cell) => {
-    const word = cell.trim();
-    if (word === 'better') return ink.green(cell);
-    if (word === 'worse') return ink.red(cell);
-    return cell;
-  };
+  /** Whether every pair is told, not only each policy against the first. */
+  readonly pairs?: boolean;
 }
 
 function measureLines(
@@ -111,22 +40,31 @@ function measureLines(
   const rows = cellsOf(compared, comparison);
   const share = `${percentLevel(LEVEL)} %`;
   const several = comparison.policies.length > 1;
+  // Without differences there is room for the word in one line.
+  const still = noneChanged(compared);
   const left: Column[] = [
     { heading: 'policy', side: 'left', cells: rows.map(({ policy }) => printable(policy)) },
     { heading: 'mean', side: 'right', cells: rows.map(({ mean }) => mean) },
     { heading: `${share} interval`, side: 'right', cells: rows.map(({ interval }) => interval) },
   ];
-  const right: Column[] = [
+  const differences: Column[] = [
     { heading: 'difference', side: 'right', cells: rows.map(({ difference }) => difference) },
     {
       heading: 'its interval',
       side: 'right',
       cells: rows.map(({ differenceInterval }) => differenceInterval),
     },
-    { heading: 'verdict', side: 'left', cells: rows.map(({ verdict }) => verdict) },
   ];
-  const { heading, body } = tableLines(several ? [...left, ...right] : left, width, painter(ink));
-  const notes = notesOf(compared, comparison).flatMap((note) => wrap(printable(note), width));
+  const words: Column = {
+    heading: 'verdict',
+    side: 'left',
+    cells: rows.map(({ verdict }) => (still ? verdict : stacked(verdict))),
+  };
+  const shown = several ? [...left, ...(still ? [] : differences), words] : left;
+  const { heading, body } = tableLines(shown, width, painted(ink));
+  const notes = [...besideVerdicts(compared), ...notesOf(compared, comparison)].flatMap((note) =>
+    wrap(printable(note), width),
+  );
   return [
     ink.bold(headingOf(compared)),
     ...heading.map((line) => ink.dim(line)),
@@ -138,19 +76,6 @@ function measureLines(
 
 /** Always shown, for a reader looks for them; the other states only where some station was in them. */
 const BASE_STATES: readonly State[] = ['working', 'starved', 'blocked', 'down', 'held'];
-
-/** A table under a heading of its own, in several parts where it is too wide. */
-export function shareLines(
-  { title, columns }: { readonly title: string; readonly columns: readonly Column[] },
-  ink: ChalkInstance,
-  width: number,
-): string[] {
-  const tables = blocks(columns, width).map((block) => tableLines(block, width, (cell) => cell));
-  return [
-    ink.bold(title),
-    ...tables.flatMap(({ heading, body }) => [...heading.map((line) => ink.dim(line)), ...body, '']),
-  ];
-}
 
 function stateLines({ stateShares }: Comparison, policy: string, ink: ChalkInstance, width: number) {
   const shares = stateShares[policy]!;
@@ -262,7 +187,7 @@ function titleLines(title: string, ink: ChalkInstance, width: number): string[] 
 /** The verdict, what the disturbances cost, what was recovered, then a table a measure, then what the intervals hold for. */
 export function comparisonText(
   compared: Comparison,
-  { title, colour, width }: TerminalOptions,
+  { title, colour, width, pairs = false }: TerminalOptions,
   twins?: Twins,
   recovered?: Recovered,
 ): string {
@@ -280,6 +205,7 @@ export function comparisonText(
     ...recoveredLines(recovered, ink, width),
     ...(comparison.policies.length > 1 ? [...to, ''] : []),
     ...comparison.measures.flatMap((compared) => measureLines(compared, comparison, ink, width)),
+    ...(pairs ? pairsLines(comparison, ink, width) : []),
     ...wrap(basisOf(comparison, LEVEL), width),
     '',
   ].join('\n');

@@ -1,36 +1,54 @@
-import type { Comparison, MeasureComparison, Row, Verdict } from '../experiment/comparison.ts';
+import type { Comparison, MeasureComparison, Row } from '../experiment/comparison.ts';
+import type { Verdict } from '../experiment/paired.ts';
 import { formatOf } from './format.ts';
+import { bestText, moreText, surelyText, unchanged } from './judged-text.ts';
 import { listed } from './words.ts';
 
 type Standing = Verdict | 'not compared';
 
-function rowOf(compared: MeasureComparison, policy: string): Row | undefined {
-  return compared.rows.find((row) => row.policy === policy);
-}
+const ORDER: readonly Standing[] = [
+  'better',
+  'worse',
+  'no difference worth having',
+  'undecided',
+  'not compared',
+];
+/** The measure that a line is for; of the others the tables tell the size. */
+const FIRST = 'throughput_per_h';
 
-/** Where a policy stands against the baseline in one measure. */
-function standing(compared: MeasureComparison, policy: string): Standing {
-  return rowOf(compared, policy)?.verdict ?? 'not compared';
-}
+const rowOf = ({ rows }: MeasureComparison, policy: string): Row | undefined =>
+  rows.find((row) => row.policy === policy);
 
-/** The measure with the difference and its interval; of what is undecided, the output's alone is worth the words. */
+/** The measure; of the output, and of what it was asked how much is worth having, the difference with its interval too. */
 function told(compared: MeasureComparison, policy: string): string {
-  const { measure } = compared;
+  const { measure, worth } = compared;
   const row = rowOf(compared, policy);
-  const sizeMatters = row?.verdict !== 'undecided' || measure.key === 'throughput_per_h';
-  if (!row?.difference || !sizeMatters) return measure.name;
+  if (!row?.difference) return measure.name;
   const format = formatOf(compared);
   const { difference } = row;
-  return `${measure.name} (${format.signed(difference.value)} ${format.differenceUnit}, ${format.interval(difference)})`;
+  const size = `${format.signed(difference.value)} ${format.differenceUnit}, ${format.interval(difference)}`;
+  const sized = measure.key === FIRST || worth > 0;
+  const parts = [sized ? size : '', surelyText(row), moreText(row, worth)].filter((part) => part !== '');
+  return parts.length > 0 ? `${measure.name} (${parts.join('; ')})` : measure.name;
 }
 
 function againstBaseline({ measures, baseline }: Comparison, policy: string): string {
-  const clauses = (['better', 'worse', 'undecided', 'not compared'] as const).flatMap((word) => {
-    const found = measures.filter((compared) => standing(compared, policy) === word);
+  const changed = measures.filter((compared) => {
+    const row = rowOf(compared, policy);
+    return row === undefined || !unchanged(row);
+  });
+  const clauses = ORDER.flatMap((word) => {
+    const found = changed.filter((compared) => (rowOf(compared, policy)?.verdict ?? 'not compared') === word);
     return found.length > 0 ? [`${word} in ${listed(found.map((compared) => told(compared, policy)))}`] : [];
   });
-  const said = clauses.length > 0 ? clauses.join('; ') : 'no change in any run';
+  const said = clauses.length > 0 ? clauses.join('; ') : 'no difference worth having, no change in any run';
   return `${policy} against ${baseline}: ${said}.`;
+}
+
+/** Who may be best in what the line is for. */
+function bestSentence({ measures }: Comparison): string[] {
+  const found = measures.find(({ measure }) => measure.key === FIRST);
+  return found && found.best.length > 2 ? [bestText(found.best, found.measure.name)] : [];
 }
 
 /** What the intervals allow to be said, and no more, in sentences; of a bound nothing, since nobody can choose it. */
@@ -42,6 +60,5 @@ export function verdictSentences(comparison: Comparison): string[] {
     return ['One run of each policy gives no interval, so nothing is claimed about their differences.'];
   }
   const sentences = others.map((policy) => againstBaseline(comparison, policy));
-  if (others.length < 2) return sentences;
-  return [...sentences, `Each policy is compared with ${baseline} alone, not with the other policies.`];
+  return [...sentences, ...bestSentence(comparison)];
 }

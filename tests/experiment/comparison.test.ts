@@ -6,13 +6,17 @@ import { outcome } from '../report/fake.ts';
 type Values = Partial<Record<MeasureKey, number>>;
 
 /** Runs under seeds 1, 2, ..., seed by seed, of the values given by policy. */
-function runs(values: Record<string, readonly Values[]>) {
+function runs(
+  values: Record<string, readonly Values[]>,
+  worth: Partial<Record<MeasureKey, number>> = {},
+  bound: string | null = null,
+) {
   const policies = Object.keys(values);
   const seeds = Math.max(...policies.map((policy) => values[policy]!.length));
   const outcomes = Array.from({ length: seeds }, (_, i) =>
     policies.map((policy) => outcome(policy, i + 1, values[policy]![i])),
   ).flat();
-  return compare(policies, outcomes);
+  return compare(policies, outcomes, bound, new Map(Object.entries(worth) as [MeasureKey, number][]));
 }
 
 const throughputs = (...values: number[]): Values[] => values.map((value) => ({ throughput_per_h: value }));
@@ -77,8 +81,54 @@ describe('compare', () => {
     expect(rowOf(runs({ a: throughputs(1, 2, 3), b: throughputs(2, 2, 2) }), 'b')!.verdict).toBe('undecided');
   });
 
-  it('is no change when every run gave what the first policy gave', () => {
-    expect(rowOf(runs({ a: throughputs(5, 6, 7), b: throughputs(5, 6, 7) }), 'b')!.verdict).toBe('no change');
+  it('is no difference worth having when every run gave what the first policy gave', () => {
+    expect(rowOf(runs({ a: throughputs(5, 6, 7), b: throughputs(5, 6, 7) }), 'b')).toMatchObject({
+      verdict: 'no difference worth having',
+      surely: null,
+      more: null,
+    });
+  });
+
+  // As above, differences 1, 2, 3: -0.4842 to 4.4842 by printed tables; 11, 12, 13: 9.5158 to 14.4842.
+  it.each([
+    [9.5, 'better', 'better'],
+    [9.6, 'undecided', 'better'],
+    [14.4, 'undecided', 'better'],
+    [14.5, 'no difference worth having', 'better'],
+  ] as const)('with %d worth having is %s', (worth, verdict, surely) => {
+    const compared = runs(
+      { a: throughputs(10, 50, 90), b: throughputs(21, 62, 103) },
+      { throughput_per_h: worth },
+    );
+    expect(compared.measures[0]!.worth).toBe(worth);
+    expect(rowOf(compared, 'b')).toMatchObject({ verdict, surely });
+  });
+
+  it('tells how many more runs would decide, unless the difference is just what is worth having', () => {
+    const values = { a: throughputs(10, 50, 90), b: throughputs(11, 52, 93) };
+    // A half width of t(0.975, n - 1) / sqrt(n) below the mean of 2: 4.3027 / sqrt(3) is too wide, 3.1824 / sqrt(4) is not.
+    expect(rowOf(runs(values), 'b')).toMatchObject({ verdict: 'undecided', more: 1 });
+    expect(rowOf(runs(values, { throughput_per_h: 2 }), 'b')).toMatchObject({
+      verdict: 'undecided',
+      more: null,
+    });
+  });
+
+  it('decides by what is worth having in that measure alone', () => {
+    const values = (by: number) =>
+      [10, 50, 90].map((own, i) => ({ throughput_per_h: own + by, lead_time_s: own + by + i / 10 }));
+    const compared = runs({ a: values(0), b: values(5) }, { lead_time_s: 6 });
+    expect(rowOf(compared, 'b')).toMatchObject({ verdict: 'better' });
+    expect(rowOf(compared, 'b', 'lead_time_s')).toMatchObject({
+      verdict: 'no difference worth having',
+      surely: 'worse',
+    });
+    expect(compared.measures.map(({ worth }) => worth)).toEqual([0, 6]);
+  });
+
+  it('is sure of a difference without any spread', () => {
+    const row = rowOf(runs({ a: throughputs(5, 5, 5), b: throughputs(6, 6, 6) }), 'b')!;
+    expect(row).toMatchObject({ verdict: 'better', difference: { lower: 1, value: 1, upper: 1 } });
   });
 
   it('claims nothing from one seed', () => {

@@ -37,7 +37,7 @@ describe('a bound', () => {
     const { comparison, recovered } = made();
     const text = comparisonText(comparison, LOOK, undefined, recovered);
     const rows = text.split('\n').filter((line) => line.startsWith('foresight'));
-    const tables = rows.filter((line) => line.startsWith('foresight (bound)'));
+    const tables = rows.filter((line) => line.startsWith('foresight (bound) '));
     expect(tables.length).toBe(2);
     for (const row of tables) expect(row).toMatch(/ bound$/);
     expect(flat(text)).toContain('30 runs: 2 policies and the bound, each under the same 10 seeds.');

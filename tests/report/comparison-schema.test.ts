@@ -68,7 +68,7 @@ describe('comparisonJsonSchema', () => {
   });
 
   it.each([
-    ['another format', (it: Record<string, unknown>) => ({ ...it, format: 'mendline comparison 2' })],
+    ['another format', (it: Record<string, unknown>) => ({ ...it, format: 'mendline comparison 3' })],
     ['no version', ({ version: _, ...rest }: Record<string, unknown>) => rest],
     [
       'a verdict of its own',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/experiment/comparison.ts';
 import { MEASURES } from '../../src/line/measures.ts';
-import { fixed, formatOf } from '../../src/report/format.ts';
+import { amount, fixed, formatOf } from '../../src/report/format.ts';
 import type { Estimate } from '../../src/statistics/estimate.ts';
 import { outcome } from './fake.ts';
 
@@ -41,6 +41,19 @@ describe('format', () => {
   it('does not round a deciding end to zero', () => {
     const format = formatFor(0, estimate(41, 5), estimate(4.02, 4));
     expect(format.interval(estimate(4.02, 4))).toMatch(/^0\.02 to/);
+  });
+
+  it('does not round an end to what is worth having', () => {
+    const difference = estimate(4.47, 4);
+    const made = (worth: number) =>
+      formatOf({ measure: MEASURES[0]!, worth, rows: [{ estimate: estimate(41, 5), difference }] });
+    expect(made(0).interval(difference)).toBe('0.5 to 8.5');
+    expect(made(0.5).interval(difference)).toBe('0.47 to 8.47');
+  });
+
+  it('gives an amount as it was written', () => {
+    expect(amount(0.003, MEASURES[1])).toBe('0.3 percentage points');
+    expect(amount(0.5, MEASURES[0])).toBe('0.5 good /h');
   });
 
   it('gives what rounds to nothing no sign', () => {

@@ -47,6 +47,31 @@ describe('comparisonJson', () => {
     });
   });
 
+  it('holds what is worth having, every pair, and each policy beside the best', () => {
+    const outcomes = [1, 2, 3].flatMap((seed) =>
+      ['a', 'b', 'c'].map((name, p) =>
+        outcome(name, seed, { lead_time_s: 60 * p + seed + ((seed * p) % 3) }),
+      ),
+    );
+    const made = comparisonJson({
+      comparison: compare(['a', 'b', 'c'], outcomes, null, new Map([['lead_time_s', 6]])),
+      ...{ outcomes, version: '0.1.0', scenario: SCENARIO },
+    });
+    const { worth, rows, pairs, best } = made.measures[0]!;
+    expect([worth, made.comparisons, made.pair_comparisons]).toEqual([6, 2, 3]);
+    expect(rows[1]).toMatchObject({ verdict: 'worse', surely: 'worse', more_runs: null });
+    expect(pairs.map(({ policy, other, runs, verdict }) => [policy, other, runs, verdict])).toEqual([
+      ['b', 'a', 3, 'worse'],
+      ['c', 'a', 3, 'worse'],
+      ['c', 'b', 3, 'worse'],
+    ]);
+    expect(best.map(({ policy, may_be_best, surely_best }) => [policy, may_be_best, surely_best])).toEqual([
+      ['a', true, true],
+      ['b', false, false],
+      ['c', false, false],
+    ]);
+  });
+
   it('holds the mean of each crew over the runs of a policy, and leaves out measures that no run gives', () => {
     const runs = ['a', 'b'].flatMap((name, p) =>
       [0.2, 0.4].map((busy, i) => ({

@@ -2,8 +2,9 @@ import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/experiment/comparison.ts';
 import { comparisonPage } from '../../src/report/page.ts';
+import { VERDICT_TERMS } from '../../src/report/verdict-terms.ts';
 import { outcome, shares } from './fake.ts';
-import { samplePage } from './sample.ts';
+import { sampleOutcomes, samplePage } from './sample.ts';
 
 const NAMESPACE = /http:\/\/www\.w3\.org\/(2000\/svg|1999\/xlink)/g;
 
@@ -124,6 +125,36 @@ describe('comparisonPage', () => {
   it('puts the verdict first and the caution in', () => {
     expect(page.indexOf('id="verdict"')).toBeLessThan(page.indexOf('id="about"'));
     expect(page).toContain('it is no substitute for risk assessment, local codes and competent people');
+  });
+
+  it('tells who may be best by measure, and every pair in a fold', () => {
+    const { document } = parseHTML(page);
+    const { measures } = samplePage().comparison;
+    const cells = (selector: string) =>
+      ([...document.querySelectorAll(selector)] as { textContent: string }[]).map(
+        ({ textContent }) => textContent,
+      );
+    expect(cells('#best table:has(#table-best) tbody th')).toEqual(
+      measures.map(({ measure }) => measure.name),
+    );
+    expect(cells('#best details table')).toHaveLength(measures.length);
+    expect(cells('#pairs details table')).toHaveLength(measures.length);
+    // Six pairs of four policies.
+    expect(cells('#pairs details table:first-of-type tbody tr').length % 6).toBe(0);
+    expect(cells('#reading dt')).toEqual(expect.arrayContaining(VERDICT_TERMS.map(([term]) => term)));
+  });
+
+  it('has no best and no pairs where the verdict says it all', () => {
+    const outcomes = samplePage().comparison.policies.slice(0, 2);
+    const made = comparisonPage({
+      ...samplePage(),
+      comparison: compare(
+        outcomes,
+        sampleOutcomes().filter(({ policy }) => outcomes.includes(policy)),
+      ),
+    });
+    expect(made).not.toContain('id="best"');
+    expect(made).not.toContain('id="pairs"');
   });
 
   it('serves one policy under one seed', () => {

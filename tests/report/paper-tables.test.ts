@@ -18,6 +18,18 @@ describe('paperOf', () => {
     expect(verdict[0]).toContain('against - hold');
   });
 
+  it('says below a table how many more runs would decide, and what is worth having', () => {
+    const { tables, basis } = samplePaper(false, new Map([['throughput_per_h', 2]]));
+    expect(tables[0]!.rows[1]!.at(-1)).toBe('undecided');
+    expect(tables[0]!.notes).toEqual([
+      expect.stringMatching(/^undecided: .*, run about \d+ more\.$/s),
+      'Worth having: more than 2 good /h.',
+    ]);
+    expect(basis).toContain(
+      'Worth having: more than 2 good /h in throughput; in the other measures every difference.',
+    );
+  });
+
   it('has a table for each measure against the twins, and their notes once', () => {
     const { tables } = samplePaper(true);
     const twins = tables.filter(({ key }) => key.startsWith('twins-'));

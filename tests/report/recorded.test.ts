@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { recordedIn } from '../../src/report/recorded.ts';
 
 const SOUND = {
-  format: 'mendline comparison 1',
+  format: 'mendline comparison 2',
   version: '0.1.0',
   command: ['compare', 'a.yaml'],
   scenario: { file: 'a.yaml', title: 'A', sha256: 'ab' },
@@ -21,7 +21,7 @@ describe('recordedIn', () => {
   });
 
   it.each([
-    [{ format: 'mendline explain 1' }, 'its "format" is not "mendline comparison 1"'],
+    [{ format: 'mendline explain 1' }, 'its "format" is not "mendline comparison 2"'],
     [{ command: undefined }, 'it records no command'],
     [{ command: ['compare', 3] }, '"command.1" is not as mendline writes it'],
     [{ scenario: { file: 'a.yaml' } }, '"scenario.sha256" is not as mendline writes it'],

@@ -43,6 +43,60 @@ describe('comparisonText', () => {
     expect(flat).toContain(`for ${comparison.comparisons} comparisons`);
   });
 
+  it('shows every pair where asked to, in 80 columns, and no pair else', () => {
+    const text = comparisonText(comparison, { ...PLAIN, pairs: true });
+    expect(widest(text)).toBeLessThanOrEqual(80);
+    expect(text).toMatch(
+      /^every pair: throughput, good \/h \(higher is better\)\npolicy +against +difference/m,
+    );
+    expect(text.match(/^rework +adjust the form/gm)).toHaveLength(comparison.measures.length);
+    expect(text.replace(/\s+/g, ' ')).toContain(
+      `All ${6 * comparison.measures.length} intervals of pairs, over all measures, hold together at 95 %`,
+    );
+    expect(comparisonText(comparison, PLAIN)).not.toContain('every pair:');
+  });
+
+  it('tells under each table how many more runs would decide, and who may be best', () => {
+    const text = comparisonText(comparison, PLAIN);
+    expect(text).toMatch(/^undecided: rework, run about \d+ more/m);
+    expect(text.match(/^(May be|Surely) best in /gm)!.length).toBeGreaterThanOrEqual(
+      comparison.measures.length,
+    );
+  });
+
+  it('has the longest verdict in two lines within 80 columns, and leaves out differences that are none', () => {
+    const made = (changed: number) =>
+      comparisonText(
+        compare(
+          ['carry on', 'look closer after misfits'],
+          ['carry on', 'look closer after misfits'].flatMap((name, p) =>
+            [1, 2, 3].map((seed) =>
+              outcome(name, seed, { throughput_per_h: 4321.123 + seed + p * changed * (1 + seed / 10) }),
+            ),
+          ),
+          null,
+          new Map([['throughput_per_h', 100]]),
+        ),
+        PLAIN,
+      );
+    expect(widest(made(1))).toBeLessThanOrEqual(80);
+    expect(made(1)).toMatch(/ no difference\n +worth having$/m);
+    expect(made(1)).toMatch(/^look closer after misfits: surely better, but by too little\.$/m);
+    expect(made(1)).toMatch(/^Worth having: more than 100 good \/h\.$/m);
+    expect(made(0)).toMatch(/ no difference worth having$/m);
+    expect(made(0)).toMatch(/^No change in any run\.$/m);
+    expect(made(0)).not.toContain('its interval');
+  });
+
+  it('says why an interval has no width', () => {
+    const outcomes = [0, 1].flatMap((p) =>
+      [1, 2, 3].map((seed) => outcome('ab'[p]!, seed, { throughput_per_h: 40 + p })),
+    );
+    expect(comparisonText(compare(['a', 'b'], outcomes), PLAIN)).toMatch(
+      /^b: every run gave the same difference, so that its interval has no width\.$/m,
+    );
+  });
+
   it('says the same without colour', () => {
     const coloured = comparisonText(comparison, { ...PLAIN, colour: true });
     expect(coloured).toContain('\u001b[');

@@ -1,7 +1,8 @@
 import { Chalk } from 'chalk';
 import type { Crossed } from '../../experiment/crossed.ts';
 import { printable, wrap } from '../columns.ts';
-import { type Column, shareLines, type TerminalOptions } from '../terminal.ts';
+import { type Column, shareLines } from '../table-lines.ts';
+import type { TerminalOptions } from '../terminal.ts';
 import { bestOf, changesText, crossedNotes, measureOf } from './crossed-words.ts';
 
 /** Who is best where, then where that changes, then what the marks mean. */

@@ -33,6 +33,6 @@ describe('whyForeign', () => {
 });
 
 it('takes nothing for an experiment that does not say it is one', () => {
-  for (const json of ['null', '[]', '{}', '"mendline journal 1"', '{"format":"mendline comparison 1"}'])
+  for (const json of ['null', '[]', '{}', '"mendline journal 1"', '{"format":"mendline comparison 2"}'])
     expect(readExperiment(json)).toBeNull();
 });
