@@ -1,4 +1,5 @@
 import type { Case } from '../cases/case.ts';
+import { textHash } from '../text-hash.ts';
 import { type Judgement, judge } from './judge.ts';
 
 /** Runs of the first round, and of the second under seeds of its own. */
@@ -17,16 +18,8 @@ export interface Verdict {
   readonly passed: boolean;
 }
 
-/**
- * The seed before the first of a case. Cases do not share seeds, so that one stroke of luck does not show in all of
- * them; and a case keeps its seeds when others come or go.
- */
-function seedBefore({ id }: Case): number {
-  // FNV-1a, a common hash of text.
-  let hash = 0x811c9dc5;
-  for (const letter of id) hash = Math.imul(hash ^ letter.charCodeAt(0), 0x01000193);
-  return ((hash >>> 0) % 1_000_000) * 1000;
-}
+/** The seed before the first of a case. Cases do not share seeds, so that one stroke of luck does not show in all of them. */
+const seedBefore = ({ id }: Case): number => textHash(id) * 1000;
 
 async function seeds(of: Case, from: number, runs: number, run: Runner): Promise<number[][]> {
   return Promise.all(Array.from({ length: runs }, (_, i) => run(of, from + i)));
