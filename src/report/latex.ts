@@ -1,49 +1,27 @@
 import { printable } from './columns.ts';
+import { settingOf } from './latex-columns.ts';
+import { escaped } from './latex-signs.ts';
 import { originRows } from './origin.ts';
 import type { Paper, PaperTable } from './paper-tables.ts';
 
-const SIGNS: Readonly<Record<string, string>> = {
-  '\\': '\\textbackslash{}',
-  '^': '\\textasciicircum{}',
-  '~': '\\textasciitilde{}',
-  '<': '\\textless{}',
-  '>': '\\textgreater{}',
-  '|': '\\textbar{}',
-  // Behind the end of a row these two would be taken for its options.
-  '[': '{[}',
-  '*': '{*}',
-  // An active sign in some languages.
-  '"': '{\\char34}',
-  '\u2212': '$-$',
-  '\u2013': '--',
-  '\u2026': '\\ldots{}',
-  '\u00a0': '~',
-};
-
-/** Text as it may stand anywhere in a paragraph or a cell, for what it is. */
-function escaped(text: string): string {
-  return printable(text).replace(
-    /[\\^~<>|[*"\u2212\u2013\u2026\u00a0]|[{}$&#_%]|-(?=-)|[`'](?=[`'])|[?!](?=`)/gu,
-    (sign) => {
-      if ('{}$&#_%'.includes(sign)) return `\\${sign}`;
-      return SIGNS[sign] ?? `${sign}{}`;
-    },
-  );
-}
-
-const line = (cells: readonly string[]): string => `${cells.map(escaped).join(' & ')} \\\\`;
+/** @param broken whether the first cell may take several lines, which are not spread out to fill them */
+const line = (cells: readonly string[], broken: boolean): string =>
+  `${broken ? '\\raggedright ' : ''}${cells.map(escaped).join(' & ')} \\\\`;
 
 function table({ key, caption, headings, sides, rows, notes }: PaperTable): string {
+  const { before, first, broken } = settingOf([headings, ...rows]);
+  const others = sides.slice(1).map((side) => side[0]);
   return [
     '\\begin{table}[htbp]',
     '\\centering',
     `\\caption{${escaped(caption)}}`,
     `\\label{tab:${key.replaceAll('_', '-')}}`,
-    `\\begin{tabular}{${sides.map((side) => side[0]).join('')}}`,
+    ...(before ? [before] : []),
+    `\\begin{tabular}{${[first, ...others].join('')}}`,
     '\\hline',
-    line(headings),
+    line(headings, broken),
     '\\hline',
-    ...rows.map(line),
+    ...rows.map((row) => line(row, broken)),
     '\\hline',
     '\\end{tabular}',
     ...notes.map((note) => `\\par\\smallskip{\\footnotesize ${escaped(note)}\\par}`),
