@@ -8,7 +8,7 @@ import { estimatedStocks } from '../experiment/stock-estimates.ts';
 import { compareTwins } from '../experiment/twins.ts';
 import { wrap } from '../report/columns.ts';
 import { runsCsv } from '../report/csv.ts';
-import { comparisonJson } from '../report/json.ts';
+import { comparisonPieces } from '../report/json.ts';
 import { type Origin, typed } from '../report/origin.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import { comparisonPage } from '../report/page.ts';
@@ -96,7 +96,7 @@ export async function compareCommand(given: Given): Promise<number> {
     [RUNS]: runsCsv(outcomes),
     ...(twins && { [TWINS]: twinsCsv(twins) }),
   };
-  const document = comparisonJson({
+  const source = {
     comparison,
     outcomes,
     twins,
@@ -109,9 +109,8 @@ export async function compareCommand(given: Given): Promise<number> {
     joined,
     modules: files,
     estimated,
-  });
-  const asJson = `${JSON.stringify(document, null, 2)}\n`;
-  if (given.json) process.stdout.write(asJson);
+  };
+  if (given.json) for (const piece of comparisonPieces(source)) process.stdout.write(piece);
   else
     process.stdout.write(
       comparisonText(
@@ -152,7 +151,7 @@ export async function compareCommand(given: Given): Promise<number> {
     },
   });
   const path = folder.write('comparison.html', page);
-  folder.write('comparison.json', asJson);
+  folder.write('comparison.json', comparisonPieces(source));
   if (!twins) folder.remove(TWINS);
   for (const [name, text] of Object.entries(tables)) folder.write(name, text);
   const { title } = scenario;

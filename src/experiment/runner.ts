@@ -47,6 +47,9 @@ interface RunJournal {
 /** Time that a call of a policy module may take unless another is said, s. */
 export const MODULE_TIMEOUT = 10;
 
+/** Room of a worker for what is short-lived, MB: a run makes little of it, and given more it would only lie about longer. */
+const YOUNG = 12;
+
 /** Does runs on worker threads that stay, so that which run comes next can depend on what those before gave. */
 export class Runner {
   private readonly options: RunsOptions;
@@ -125,6 +128,7 @@ export class Runner {
       workerData: { ...this.work, modules: this.code?.work ?? null } satisfies Work,
       minThreads: threads,
       maxThreads: threads,
+      resourceLimits: { maxYoungGenerationSizeMb: YOUNG },
     });
     return this.pool;
   }

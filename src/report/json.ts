@@ -227,20 +227,41 @@ function runDocument(outcome: Outcome): RunDocument {
 }
 
 /** The comparison and the runs behind it as a plain object, its keys always in the same order. */
-export function comparisonJson({
-  comparison,
-  outcomes,
-  twins,
-  recovered,
-  pilot,
-  version,
-  command,
-  scenario,
-  csvSha256,
-  modules = [],
-  joined = [],
-  estimated = {},
-}: ComparisonSource): ComparisonDocument {
+export const comparisonJson = (source: ComparisonSource): ComparisonDocument =>
+  documentOf(source, source.outcomes.map(runDocument));
+
+/** Where the runs stand in the text of a document that has none: nothing else begins a line like this. */
+const NO_RUNS = '\n  "runs": []';
+
+/** The same as it is written, run by run: that of ten thousand runs is larger than all else that the report needs. */
+export function* comparisonPieces(source: ComparisonSource): Generator<string> {
+  const text = JSON.stringify(documentOf(source, []), null, 2);
+  const at = text.indexOf(NO_RUNS);
+  yield `${text.slice(0, at)}${NO_RUNS.slice(0, -1)}`;
+  for (const [i, outcome] of source.outcomes.entries()) {
+    const run = JSON.stringify(runDocument(outcome), null, 2).replaceAll('\n', '\n    ');
+    yield `${i > 0 ? ',' : ''}\n    ${run}`;
+  }
+  yield `\n  ]${text.slice(at + NO_RUNS.length)}\n`;
+}
+
+function documentOf(
+  {
+    comparison,
+    outcomes,
+    twins,
+    recovered,
+    pilot,
+    version,
+    command,
+    scenario,
+    csvSha256,
+    modules = [],
+    joined = [],
+    estimated = {},
+  }: ComparisonSource,
+  runs: readonly RunDocument[],
+): ComparisonDocument {
   const { baseline, bound, comparisons, pairComparisons, policies } = comparison;
   const { measures, stateShares, crewShares, stocks } = comparison;
   return {
@@ -267,7 +288,7 @@ export function comparisonJson({
         ...measured,
       })),
     ),
-    runs: outcomes.map(runDocument),
+    runs,
     ...(bound !== null && { bound: boundJson(bound, recovered) }),
     ...(csvSha256 && { csv_sha256: csvSha256 }),
     ...(pilot && { warm_up: warmUpJson(pilot) }),

@@ -1,6 +1,8 @@
 import {
+  closeSync,
   existsSync,
   mkdirSync,
+  openSync,
   readdirSync,
   renameSync,
   rmdirSync,
@@ -29,6 +31,18 @@ function makeFolder(path: string): void {
   mkdirSync(path);
 }
 
+/** Text by pieces, so that all of it need not be in memory at once. */
+export type Pieces = Generator<string>;
+
+function writePieces(path: string, pieces: Pieces): void {
+  const fd = openSync(path, 'w');
+  try {
+    for (const piece of pieces) writeFileSync(fd, piece);
+  } finally {
+    closeSync(fd);
+  }
+}
+
 /** A folder that reports go to. Each file appears whole or not at all. */
 export class OutputFolder {
   readonly path: string;
@@ -46,12 +60,13 @@ export class OutputFolder {
   }
 
   /** Writes a file, which may be one in a folder of this one, and returns its path. */
-  write(name: string, content: string | Uint8Array): string {
+  write(name: string, content: string | Uint8Array | Pieces): string {
     const path = join(this.path, name);
     const draft = `${path}.${process.pid}.part`;
     try {
       makeFolder(dirname(path));
-      writeFileSync(draft, content);
+      if (typeof content === 'string' || content instanceof Uint8Array) writeFileSync(draft, content);
+      else writePieces(draft, content);
       renameSync(draft, path);
     } catch (error) {
       if (existsSync(draft)) rmSync(draft);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/experiment/comparison.ts';
 import { STOCK_MEASURES, type StockMeasures } from '../../src/line/supply/stock-measures.ts';
-import { comparisonJson } from '../../src/report/json.ts';
+import { comparisonJson, comparisonPieces } from '../../src/report/json.ts';
 import { outcome } from './fake.ts';
 import { sampleOutcomes } from './sample.ts';
 
@@ -103,4 +103,11 @@ describe('comparisonJson', () => {
     const made = documentOf();
     expect(JSON.parse(JSON.stringify(made))).toEqual(made);
   });
+});
+
+it('is written run by run as it would be at once', () => {
+  const outcomes = sampleOutcomes();
+  const comparison = compare([...new Set(outcomes.map(({ policy }) => policy))], outcomes);
+  const source = { comparison, outcomes, version: '0.1.0', scenario: SCENARIO };
+  expect([...comparisonPieces(source)].join('')).toBe(`${JSON.stringify(comparisonJson(source), null, 2)}\n`);
 });
