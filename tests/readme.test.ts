@@ -7,6 +7,7 @@ import { describe, expect, test } from 'vitest';
 import { EXIT, EXIT_MEANINGS } from '../src/cli/exit-codes.ts';
 import { STATES } from '../src/line/state.ts';
 import { STATE_LOOKS } from '../src/report/state-words.ts';
+import { VERDICT_TERMS } from '../src/report/verdict-terms.ts';
 import { jsonSchema } from '../src/scenario/json-schema.ts';
 
 const root = join(import.meta.dirname, '..');
@@ -14,10 +15,12 @@ const readme = readFileSync(join(root, 'README.md'), 'utf8');
 const commands = [...readme.matchAll(/```sh\n([\s\S]*?)```/g)].flatMap((block) =>
   block[1]!.trim().split('\n'),
 );
-/** What the README shows a command to print, by command. */
+/** What the README shows a command to print, by the last command before it. */
 const answers = new Map<string, string[]>();
-for (const [, command, answer] of readme.matchAll(/```sh\n([^\n]+)\n```\n\n```text\n([\s\S]*?)\n```/g)) {
-  answers.set(command!, [...(answers.get(command!) ?? []), answer!]);
+for (const block of readme.matchAll(/```text\n([\s\S]*?)\n```/g)) {
+  const before = [...readme.slice(0, block.index).matchAll(/```sh\n([^\n]+)\n```/g)];
+  const command = before.at(-1)![1]!;
+  answers.set(command, [...(answers.get(command) ?? []), block[1]!]);
 }
 const scripts = (
   JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> }
@@ -57,7 +60,7 @@ describe('every command the README shows works', () => {
     expect(commands).toEqual(expect.arrayContaining(['npm start', 'npm test']));
     expect(commands.length).toBeGreaterThan(5);
     // Each answer shown stands behind the command that gives it.
-    expect(answers.size).toBe(readme.split('```text').length - 1);
+    expect([...answers.values()].flat().length).toBe(readme.split('```text').length - 1);
   });
 
   // npm test is what runs this; npm start is its own script, run as that script.
@@ -101,6 +104,14 @@ test('the README explains the states by their words', () => {
   const rows = [...readme.matchAll(/^\| ([a-z -]+) \| (.+?) \|$/gm)].map((row) => [row[1], row[2]]);
   const table = STATES.map((state) => [STATE_LOOKS[state].word, STATE_LOOKS[state].meaning]);
   expect(rows).toEqual(expect.arrayContaining(table));
+});
+
+test('the README explains each word and number of a verdict as the page does', () => {
+  const section = /^## How to read the verdict$([\s\S]*?)^### /m.exec(readme)![1]!;
+  const rows = [...section.matchAll(/^\| (.+?) \| (.+?) \| .+ \|$/gm)].map((row) =>
+    row.slice(1, 3).map((cell) => cell!.replaceAll('`', '')),
+  );
+  expect(rows.slice(1).filter(([term]) => term !== '---')).toEqual(VERDICT_TERMS);
 });
 
 test('the README names every section of a scenario and every key that stations have in common', () => {

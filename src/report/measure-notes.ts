@@ -10,13 +10,17 @@ function bestNote({ best, measure }: MeasureComparison): string[] {
 
 /** What the verdicts of a table leave out where they are words alone. */
 export function besideVerdicts({ rows, worth }: MeasureComparison): string[] {
-  const more = rows.map((row) => ({ row, text: moreText(row, worth) })).filter(({ text }) => text !== '');
-  const surely = rows.map((row) => ({ row, text: surelyText(row) })).filter(({ text }) => text !== '');
+  const more = rows.flatMap((row) => {
+    const text = moreText(row, worth);
+    return text === '' ? [] : [`${row.policy}, ${text}`];
+  });
+  const surely = [...new Set(rows.map(surelyText))].filter((text) => text !== '');
   return [
-    ...(more.length > 0
-      ? [`undecided: ${more.map(({ row, text }) => `${row.policy}, ${text}`).join('; ')}.`]
-      : []),
-    ...surely.map(({ row, text }) => `${row.policy}: ${text}.`),
+    ...(more.length > 0 ? [`undecided: ${more.join('; ')}.`] : []),
+    ...surely.map((text) => {
+      const names = rows.filter((row) => surelyText(row) === text).map(({ policy }) => policy);
+      return `${listed(names)}: ${text}.`;
+    }),
   ];
 }
 

@@ -34,7 +34,8 @@ const change = (name: string, from: string | RegExp, to: string) => {
 
 describe('rerun', () => {
   it('finds the same bytes in every file of a report with all that may go into one, on any number of workers', async () => {
-    await made([...WITH, '--also', 'parquet,latex,markdown,svg', '--workers', '2']);
+    const worth = ['--worth', '2 /h', '--worth', 'scrap rate=0.5 %', '--pairs'];
+    await made([...WITH, ...worth, '--also', 'parquet,latex,markdown,svg', '--workers', '2']);
     at.file(join('a', 'notes.txt'), 'mine');
     const { code, out, err } = await rerun('a', '--workers', '1');
     expect({ code, err }).toEqual({ code: EXIT.done, err: '' });
@@ -44,7 +45,7 @@ describe('rerun', () => {
     expect(out).toContain('notes.txt: the command does not write it; not compared\n');
     expect(out).toMatch(/\nAll \d+ files have the same bytes\.\n$/);
     expect(out.replace(/\s+/g, ' ')).toContain(
-      'mendline compare cell.yaml --with scrap.yaml --only "scrap it" --seeds 2 --policy-module code.js --also',
+      'mendline compare cell.yaml --with scrap.yaml --only "scrap it" --seeds 2 --worth "2 /h" --worth "scrap rate=0.5 %" --policy-module code.js --also',
     );
     for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
     expect(existsSync(join(at.path, 'reports'))).toBe(false);
