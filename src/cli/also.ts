@@ -1,5 +1,7 @@
 import type { Comparison } from '../experiment/comparison.ts';
 import type { Pilot } from '../experiment/pilot.ts';
+import type { Spread } from '../experiment/spread.ts';
+import type { TargetFound } from '../experiment/targets.ts';
 import type { Twins } from '../experiment/twins.ts';
 import type { Outcome } from '../line/outcome.ts';
 import type { Origin } from '../report/origin.ts';
@@ -27,6 +29,8 @@ interface Found {
   readonly outcomes: readonly Outcome[];
   readonly twins: Twins | undefined;
   readonly pilot: Pilot | undefined;
+  readonly spread: Spread;
+  readonly targets: readonly TargetFound[];
   readonly origin: Origin;
 }
 

@@ -4,7 +4,9 @@ import { runPilot } from '../experiment/pilot.ts';
 import { recoveredOf } from '../experiment/recovered.ts';
 import { readScenario } from '../experiment/scenario-file.ts';
 import { settledBy } from '../experiment/settled.ts';
+import { spreadOf } from '../experiment/spread.ts';
 import { estimatedStocks } from '../experiment/stock-estimates.ts';
+import { targetsMet } from '../experiment/targets.ts';
 import { compareTwins } from '../experiment/twins.ts';
 import { wrap } from '../report/columns.ts';
 import { runsCsv } from '../report/csv.ts';
@@ -24,6 +26,7 @@ import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { defaultFolder, doRuns, doTwins, UNFINISHED } from './runs.ts';
+import { targetsGiven } from './targets.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 import { unusedWorth, worthOf } from './worth.ts';
@@ -42,17 +45,19 @@ interface Given extends Joining, GivenModules {
   readonly also?: readonly string[];
   readonly worth?: readonly string[];
   readonly pairs?: boolean;
+  readonly target?: readonly string[];
 }
 
 /** The words of the command without what leaves the results alone, so that the report is the same on any machine. */
 function provenanceCommand(given: Given): string[] {
-  const { file, seeds, noTwins, policyModule = [], worth = [] } = given;
+  const { file, seeds, noTwins, policyModule = [], worth = [], target = [] } = given;
   const also = alsoKinds(given.also);
   return [
     ...['compare', file, ...joiningWords(given)],
     ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
     ...(noTwins ? ['--no-twins'] : []),
     ...worth.flatMap((amount) => ['--worth', amount]),
+    ...target.flatMap((text) => ['--target', text]),
     ...policyModule.flatMap((path) => ['--policy-module', path]),
     ...(also.length > 0 ? ['--also', also.join(',')] : []),
   ];
@@ -67,6 +72,7 @@ export async function compareCommand(given: Given): Promise<number> {
   const worth = worthOf(given.worth);
   if (also.length > 0 && given.json && given.out === undefined)
     throw new UsageError('--also writes files; with --json, name a folder for them with --out FOLDER');
+  const wished = targetsGiven(given.target);
   const written = readScenario(given.file, given.with);
   const pilot = await runPilot(written, given);
   const read = settledBy(written, pilot);
@@ -89,6 +95,8 @@ export async function compareCommand(given: Given): Promise<number> {
   const outcomes = twinned ? pairs.map(({ run }) => run) : await doRuns(read, options);
   const comparison = compare(policies, outcomes, bound, worth);
   for (const note of unusedWorth(worth, comparison)) process.stderr.write(`${note}\n`);
+  const spread = spreadOf(policies, outcomes);
+  const targets = targetsMet(wished, policies, outcomes);
   const recovered = bound === null ? undefined : recoveredOf(policies, outcomes, bound);
   const twins = twinned ? compareTwins(policies, pairs, scenario.run) : undefined;
   const estimated = estimatedStocks(scenario, chosen);
@@ -102,6 +110,8 @@ export async function compareCommand(given: Given): Promise<number> {
     twins,
     recovered,
     pilot,
+    spread,
+    targets,
     version: version(),
     command,
     csvSha256: Object.fromEntries(Object.entries(tables).map(([name, text]) => [name, sha256Of(text)])),
@@ -118,6 +128,7 @@ export async function compareCommand(given: Given): Promise<number> {
         { title: scenario.title, colour: coloured(), width: columns(), pairs: given.pairs ?? false },
         twins,
         recovered,
+        { spread, targets },
       ),
     );
   if (!given.json && pilot.by === 'pilot')
@@ -136,6 +147,8 @@ export async function compareCommand(given: Given): Promise<number> {
     twins,
     recovered,
     pilot,
+    spread,
+    targets,
     estimated,
     title: scenario.title,
     about: scenario.about,
@@ -155,7 +168,16 @@ export async function compareCommand(given: Given): Promise<number> {
   if (!twins) folder.remove(TWINS);
   for (const [name, text] of Object.entries(tables)) folder.write(name, text);
   const { title } = scenario;
-  const asked = await writeAlso(folder, also, { title, comparison, outcomes, twins, pilot, origin });
+  const asked = await writeAlso(folder, also, {
+    title,
+    comparison,
+    outcomes,
+    twins,
+    pilot,
+    spread,
+    targets,
+    origin,
+  });
   folder.remove(UNFINISHED);
   journal?.finish();
   const beside = wrap(

@@ -70,8 +70,21 @@ const pairs = {
   default: false,
   describe: 'print the comparison of every pair of policies, too',
 } as const;
+const target = {
+  ...several,
+  describe: 'what a run should reach, such as "throughput 480 /h": how often each policy does',
+} as const;
 /** What may be given more than once, as it is written and as the parser writes it. */
-const SEVERAL: readonly string[] = ['with', 'only', 'case', 'also', 'worth', 'policy-module', 'policyModule'];
+const SEVERAL: readonly string[] = [
+  'with',
+  'only',
+  'case',
+  'also',
+  'worth',
+  'target',
+  'policy-module',
+  'policyModule',
+];
 
 const crossing = {
   severity: {
@@ -90,6 +103,7 @@ const OPTIONS = {
     seeds,
     worth,
     pairs,
+    target,
     workers,
     json,
     out,

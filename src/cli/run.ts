@@ -1,6 +1,7 @@
 import { capabilitiesOf } from '../experiment/capabilities.ts';
 import { compare, LEVEL } from '../experiment/comparison.ts';
 import { readSettled } from '../experiment/settled.ts';
+import { spreadOf } from '../experiment/spread.ts';
 import { estimatedStocks } from '../experiment/stock-estimates.ts';
 import { capabilitiesJson } from '../report/capability-json.ts';
 import { comparisonJson } from '../report/json.ts';
@@ -48,6 +49,7 @@ export async function runCommand(given: Given): Promise<number> {
   const seeds = given.seeds ?? scenario.run.seeds;
   const outcomes = await doRuns(read, { policies: [policy], seeds, workers: given.workers, modules });
   const comparison = compare([policy.name], outcomes, boundOf([policy]));
+  const spread = spreadOf([policy.name], outcomes);
   const capabilities = capabilitiesOf(outcomes, LEVEL);
   const estimated = estimatedStocks(scenario, [policy]);
   if (given.json) {
@@ -55,6 +57,7 @@ export async function runCommand(given: Given): Promise<number> {
     const document = comparisonJson({
       comparison,
       outcomes,
+      spread,
       version: version(),
       command: provenanceCommand(given, policy.name),
       scenario: source,
@@ -72,6 +75,7 @@ export async function runCommand(given: Given): Promise<number> {
         { title: scenario.title, colour: coloured(), width: columns() },
         capabilities,
         estimated,
+        spread,
       ),
     );
   }

@@ -5,7 +5,7 @@ import { COUNTS, type Count } from '../line/counts.ts';
 import { runInBins } from '../line/course.ts';
 import { Episodes } from '../line/episodes.ts';
 import type { Line } from '../line/line.ts';
-import { MEASURES, type MeasureKey } from '../line/measures.ts';
+import { MEASURES, type MeasureKey, totalsOf } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
 import { selfCheck } from '../line/self-check.ts';
 import { STATES, type State } from '../line/state.ts';
@@ -173,6 +173,7 @@ function outcome(
       MeasureKey,
       number | null
     >,
+    totals: totalsOf(counted),
     stateShares: Object.fromEntries([...line.stations.keys()].map((name) => [name, shares(name)])) as Record<
       string,
       Record<State, number>

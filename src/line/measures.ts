@@ -41,10 +41,24 @@ export interface Measure {
   readonly meaning: string;
   /** Undefined where the run gives no value, such as a fit rate without assembly. */
   readonly of: (counts: Counts) => number | undefined;
+  /** Of a ratio what is above and below its line, which add up over runs; undefined where the line has no such thing. */
+  readonly totals?: (counts: Counts) => Totals | undefined;
 }
+
+/** What is above and below the line of a ratio. */
+export type Totals = readonly [above: number, below: number];
 
 function over(part: number, whole: number): number | undefined {
   return whole > 0 ? part / whole : undefined;
+}
+
+/** A measure that is one count over another. */
+function ratio(above: keyof Counts, below: keyof Counts) {
+  const totals = (counts: Counts): Totals | undefined => {
+    const [part, whole] = [counts[above], counts[below]];
+    return part === undefined || whole === undefined ? undefined : [part, whole];
+  };
+  return { totals, of: (counts: Counts) => over(...(totals(counts) ?? [0, 0])) };
 }
 
 /** The measures, each defined here and nowhere else. */
@@ -64,7 +78,7 @@ export const MEASURES = [
     better: 'lower',
     // ISO 22400-2:2014, scrap ratio SQ/PQ, taken over parts started.
     meaning: 'parts scrapped / parts started',
-    of: ({ scrapped, started }) => over(scrapped, started),
+    ...ratio('scrapped', 'started'),
   },
   {
     key: 'fit_rate',
@@ -73,7 +87,7 @@ export const MEASURES = [
     shown: { unit: '%', factor: 100 },
     better: 'higher',
     meaning: 'parts that fit at their first attempt / first attempts at assembly',
-    of: ({ firstFits, firstAttempts }) => over(firstFits, firstAttempts),
+    ...ratio('firstFits', 'firstAttempts'),
   },
   {
     key: 'rework_rate',
@@ -82,7 +96,7 @@ export const MEASURES = [
     better: 'lower',
     // ISO 22400-2:2014, rework ratio RQ/PQ, taken over parts started.
     meaning: 'parts sent to rework at least once / parts started',
-    of: ({ reworked, started }) => over(reworked, started),
+    ...ratio('reworked', 'started'),
   },
   {
     key: 'work_in_progress_parts',
@@ -98,7 +112,7 @@ export const MEASURES = [
     shown: { unit: 'min', factor: 1 / 60 },
     better: 'lower',
     meaning: 'mean time from the loading of its sheet to leaving as good',
-    of: ({ leadSeconds, good }) => over(leadSeconds, good),
+    ...ratio('leadSeconds', 'good'),
   },
   {
     key: 'turned_away_rate',
@@ -107,7 +121,7 @@ export const MEASURES = [
     shown: { unit: '%', factor: 100 },
     better: 'lower',
     meaning: 'arrivals that found no room / parts that arrived or were started from stock',
-    of: ({ turnedAway, came }) => over(turnedAway, came ?? 0),
+    ...ratio('turnedAway', 'came'),
   },
   {
     key: 'on_time_rate',
@@ -116,7 +130,7 @@ export const MEASURES = [
     shown: { unit: '%', factor: 100 },
     better: 'higher',
     meaning: 'orders served in full by the time they were due / orders that fell due',
-    of: ({ ordersDue, ordersOnTime }) => over(ordersOnTime, ordersDue),
+    ...ratio('ordersOnTime', 'ordersDue'),
   },
   {
     key: 'finished_goods_parts',
@@ -134,7 +148,7 @@ export const MEASURES = [
     shown: { unit: '%', factor: 100 },
     better: 'higher',
     meaning: 'orders served in full from finished goods when they came / orders that came',
-    of: ({ ordersCame, ordersAtOnce }) => over(ordersAtOnce, ordersCame),
+    ...ratio('ordersAtOnce', 'ordersCame'),
   },
   {
     key: 'stock_cost_per_good',
@@ -143,8 +157,18 @@ export const MEASURES = [
     better: 'lower',
     meaning:
       'purchase, ordering, holding, expediting and shortage of the stocks that name a price / good assemblies',
-    of: ({ stockCost, good }) => (stockCost === undefined ? undefined : over(stockCost, good)),
+    ...ratio('stockCost', 'good'),
   },
 ] as const satisfies readonly Measure[];
 
 export type MeasureKey = (typeof MEASURES)[number]['key'];
+
+/** What each measure that is a ratio is the ratio of. */
+export function totalsOf(counts: Counts): Partial<Record<MeasureKey, Totals>> {
+  return Object.fromEntries(
+    MEASURES.flatMap((measure: Measure) => {
+      const totals = measure.totals?.(counts);
+      return totals ? [[measure.key, totals]] : [];
+    }),
+  );
+}

@@ -2,7 +2,7 @@ import type { Capability } from '../statistics/capability.ts';
 import type { Moments } from '../statistics/reading-sums.ts';
 import type { Count } from './counts.ts';
 import type { Course } from './course.ts';
-import type { MeasureKey } from './measures.ts';
+import type { MeasureKey, Totals } from './measures.ts';
 import type { State } from './state.ts';
 import type { StockMeasures } from './supply/stock-measures.ts';
 
@@ -18,6 +18,8 @@ export interface Outcome {
   readonly seed: number;
   /** Null where the run gives no value. */
   readonly measures: Readonly<Record<MeasureKey, number | null>>;
+  /** Of each measure that is a ratio, what it is the ratio of; without those that the line has nothing of. */
+  readonly totals: Readonly<Partial<Record<MeasureKey, Totals>>>;
   /** For each station, the share of the counted time in each state. */
   readonly stateShares: Readonly<Record<string, Readonly<Record<State, number>>>>;
   /** For each limited stock, the share of the counted time with nothing on hand. */

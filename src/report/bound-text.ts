@@ -1,4 +1,5 @@
 import type { Comparison } from '../experiment/comparison.ts';
+import type { Spread } from '../experiment/spread.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { isAverted } from '../scenario/foreseen.ts';
 import type { PolicySpec, Scenario } from '../scenario/scenario.ts';
@@ -56,6 +57,25 @@ export function withBoundMarked(comparison: Comparison): Comparison {
     stateShares: rekeyed(stateShares, is),
     crewShares: rekeyed(crewShares, is),
     stocks: rekeyed(stocks, is),
+  };
+}
+
+/** Rows of anything with the bound named as one. */
+export function withBoundMarkedInRows<
+  Row extends { readonly policy: string },
+  Of extends { readonly rows: readonly Row[] },
+>(found: readonly Of[], comparison: Pick<Comparison, 'bound'>): Of[] {
+  const is = namer(comparison);
+  return found.map((of) => ({ ...of, rows: renamed(of.rows, is) }));
+}
+
+/** The spread of runs with the bound named as one. */
+export function withBoundMarkedInSpread(spread: Spread, comparison: Pick<Comparison, 'bound'>): Spread {
+  const { measures, skews } = spread;
+  return {
+    ...spread,
+    measures: withBoundMarkedInRows(measures, comparison),
+    skews: renamed(skews, namer(comparison)),
   };
 }
 

@@ -1,4 +1,5 @@
 import { CAPABILITY_KEYS, type CapabilityEstimate, type CapabilityKey } from '../experiment/capabilities.ts';
+import { meanJson } from './estimate-json.ts';
 
 const KEYS = {
   readings: 'readings',
@@ -19,8 +20,7 @@ export function capabilitiesJson(capabilities: readonly CapabilityEstimate[]): o
     ...Object.fromEntries(
       CAPABILITY_KEYS.map((key) => {
         const found = estimates[key];
-        const { value: mean, lower, upper, runs } = found ?? {};
-        return [KEYS[key], found && { mean, lower, upper, runs }];
+        return [KEYS[key], found && meanJson(found)];
       }),
     ),
   }));

@@ -35,17 +35,24 @@ const stock = {
   ) as Record<(typeof STOCK_MEASURES)[number]['key'], z.ZodNullable<z.ZodNumber>>),
 };
 
+const basis = {
+  runs: whole('runs that gave a value'),
+  level: number('coverage that the interval is made for'),
+  method: text('how the interval is made'),
+};
 const estimate = {
   policy: text('name of the policy'),
   mean: number('mean over the runs'),
   lower: maybe('lower end of the interval of the mean'),
   upper: maybe('upper end of the interval of the mean'),
-  runs: whole('runs that gave a value'),
+  ...basis,
 };
 const judged = {
   difference: maybe('mean of the differences, run by run under the same seed'),
   difference_lower: maybe('lower end of the interval of the difference'),
   difference_upper: maybe('upper end of the interval of the difference'),
+  difference_level: maybe('coverage that the intervals of the differences are made for together'),
+  difference_method: z.string().nullable().describe('how that is made; null where there is none'),
   verdict: z
     .enum(['better', 'worse', 'no difference worth having', 'undecided'])
     .nullable()
@@ -69,6 +76,8 @@ const best = z.object({
   difference: number('mean less the mean of the best other policy'),
   difference_lower: maybe('lower end of its interval; 0 where it is not ahead of the best'),
   difference_upper: maybe('upper end of its interval; 0 where it is shown to be behind'),
+  difference_level: number('coverage that these intervals are made for together'),
+  difference_method: text('how the interval is made'),
   runs: whole('seeds under which every policy that has values gave one'),
   may_be_best: z.boolean().describe('whether the runs leave it open that it is best'),
   surely_best: z.boolean().describe('whether it is shown that no other is better'),
@@ -115,7 +124,7 @@ const interval = {
   mean: number('mean over the runs'),
   lower: maybe('lower end of its interval'),
   upper: maybe('upper end of its interval'),
-  runs: whole('runs that gave a value'),
+  ...basis,
 };
 const bound = z.object({
   policy: estimate.policy,
@@ -129,6 +138,57 @@ const bound = z.object({
     .describe('share of that which each policy makes beyond the baseline; null where there is nothing'),
 });
 
+const skewness = z
+  .object({
+    value: number('third central moment in standard deviations'),
+    runs_wanted: whole("runs that Cochran's rule asks for"),
+    doubtful: z.boolean().describe('whether there are fewer, so that the interval of the mean is doubtful'),
+  })
+  .describe('how skewed the values are');
+const anyEstimate = z.object({
+  value: number('the estimate'),
+  lower: maybe('lower end of its interval'),
+  upper: maybe('upper end of its interval'),
+  ...basis,
+});
+const named = { key: measure.shape.key, name: measure.shape.name };
+const spread = z.object({
+  bad_share: number('share of runs that are worse than what bad tells'),
+  measures: z.array(
+    z.object({
+      ...{ ...named, unit },
+      rows: z.array(
+        z.object({
+          policy: estimate.policy,
+          median: anyEstimate.describe('half of the runs lie below it'),
+          bad: anyEstimate.describe('the share bad_share of the runs is worse than this'),
+          over_all: anyEstimate
+            .nullable()
+            .describe(
+              'of a ratio, all that is above its line over all that is below it; null of what is none',
+            ),
+          mean_skewness: skewness,
+          difference_skewness: skewness.nullable().describe('of the differences to the baseline'),
+        }),
+      ),
+    }),
+  ),
+});
+const target = z.object({
+  ...named,
+  unit: text('unit of the limit; 1 is a plain ratio'),
+  at: z.enum(['least', 'most']).describe('which of the two the limit is'),
+  limit: number('what a run should reach'),
+  rows: z.array(
+    z.object({
+      policy: estimate.policy,
+      met: whole('runs that met it'),
+      without_value: whole('runs that gave no value, which count as not met'),
+      share: anyEstimate.describe('share of all runs that met it'),
+    }),
+  ),
+});
+
 const twins = z.object({
   rolling_s: number('time that the rolling rate goes back over, s'),
   tolerance: z
@@ -138,12 +198,14 @@ const twins = z.object({
     z.object({
       ...{ key: measure.shape.key, name: measure.shape.name, unit, better, meaning: measure.shape.meaning },
       source: text('where the definition is from'),
-      rows: z.array(z.object(estimate)),
+      rows: z.array(z.object({ ...estimate, mean_skewness: skewness })),
     }),
   ),
   curves: z.array(
     z.object({
       policy: estimate.policy,
+      level: number('coverage of the interval at each point by itself'),
+      method: text('how these intervals are made'),
       disturbances: z.array(
         z.object({
           name: text('name of the disturbance'),
@@ -224,6 +286,8 @@ const schema = z.object({
       }),
     )
     .describe('mean over the runs that give a value, for each policy and limited stock'),
+  spread: spread.exactOptional().describe('how the runs lie, beyond their means'),
+  targets: z.array(target).exactOptional().describe('how often each policy met what was asked for'),
   runs: z.array(run),
   csv_sha256: z
     .record(z.string(), sha256)

@@ -18,6 +18,8 @@ const value = (compared: Compared | null) =>
     lower: compared.simulated?.lower ?? null,
     upper: compared.simulated?.upper ?? null,
     runs: compared.simulated?.runs ?? 0,
+    level: compared.simulated?.level ?? null,
+    method: compared.simulated?.method ?? null,
     differs: compared.differs,
   };
 

@@ -3,7 +3,9 @@ import type { Judged, Verdict } from '../experiment/paired.ts';
 import type { Pilot } from '../experiment/pilot.ts';
 import type { PolicyModuleFile } from '../experiment/policy-module.ts';
 import type { Recovered } from '../experiment/recovered.ts';
+import type { Spread } from '../experiment/spread.ts';
 import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
+import type { TargetFound } from '../experiment/targets.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { MEASURES } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
@@ -11,8 +13,11 @@ import type { State } from '../line/state.ts';
 import { STOCK_MEASURES, type StockMeasures } from '../line/supply/stock-measures.ts';
 import { type BoundDocument, boundJson } from './bound-json.ts';
 import { COUNT_KEYS } from './count-keys.ts';
+import { type MeanDocument, meanJson } from './estimate-json.ts';
 import { type Joined, joinedJson } from './joined.ts';
 import { keyedUnit } from './keyed-unit.ts';
+import { type SpreadDocument, spreadJson } from './spread-json.ts';
+import { type TargetDocument, targetsJson } from './targets-json.ts';
 import { type TwinsDocument, twinsJson } from './twins-json.ts';
 import { type WarmUpDocument, warmUpJson } from './warm-up-json.ts';
 
@@ -50,6 +55,10 @@ export interface ComparisonDocument {
   readonly crew_busy_shares: Comparison['crewShares'];
   /** Mean over the runs that give a value, for each policy and limited stock. */
   readonly stocks: readonly PolicyStockDocument[];
+  /** How the runs lie, beyond their means. */
+  readonly spread?: SpreadDocument;
+  /** How often each policy met what was asked for; left out where nothing was. */
+  readonly targets?: readonly TargetDocument[];
   readonly runs: readonly RunDocument[];
   /** The policy that is a bound; left out where there is none. */
   readonly bound?: BoundDocument;
@@ -88,6 +97,8 @@ interface JudgedDocument {
   readonly difference: number | null;
   readonly difference_lower: number | null;
   readonly difference_upper: number | null;
+  readonly difference_level: number | null;
+  readonly difference_method: string | null;
   readonly verdict: Verdict | null;
   /** On which side of zero the whole interval lies. */
   readonly surely: 'better' | 'worse' | null;
@@ -109,18 +120,15 @@ interface BestDocument {
   readonly difference: number;
   readonly difference_lower: number | null;
   readonly difference_upper: number | null;
+  readonly difference_level: number;
+  readonly difference_method: string;
   readonly runs: number;
   readonly may_be_best: boolean;
   readonly surely_best: boolean;
 }
 
-interface RowDocument extends JudgedDocument {
+interface RowDocument extends JudgedDocument, MeanDocument {
   readonly policy: string;
-  readonly mean: number;
-  readonly lower: number | null;
-  readonly upper: number | null;
-  /** Runs that gave a value. */
-  readonly runs: number;
 }
 
 interface RunDocument {
@@ -143,6 +151,8 @@ export interface ComparisonSource {
   readonly twins?: Twins | undefined;
   readonly recovered?: Recovered | undefined;
   readonly pilot?: Pilot | undefined;
+  readonly spread?: Spread | undefined;
+  readonly targets?: readonly TargetFound[];
   readonly version: string;
   readonly command?: readonly string[];
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
@@ -171,6 +181,8 @@ const judgedDocument = ({ difference, verdict, surely, more }: Judged): JudgedDo
   difference: difference?.value ?? null,
   difference_lower: difference?.lower ?? null,
   difference_upper: difference?.upper ?? null,
+  difference_level: difference?.level ?? null,
+  difference_method: difference?.method ?? null,
   verdict,
   surely,
   more_runs: more,
@@ -186,10 +198,7 @@ function measureDocument({ measure, worth, rows, best, pairs }: MeasureCompariso
     worth,
     rows: rows.map(({ policy, estimate, ...judged }) => ({
       policy,
-      mean: estimate.value,
-      lower: estimate.lower,
-      upper: estimate.upper,
-      runs: estimate.runs,
+      ...meanJson(estimate),
       ...judgedDocument(judged),
     })),
     best: best.map(({ policy, difference, mayBeBest, best }) => ({
@@ -197,6 +206,8 @@ function measureDocument({ measure, worth, rows, best, pairs }: MeasureCompariso
       difference: difference.value,
       difference_lower: difference.lower,
       difference_upper: difference.upper,
+      difference_level: difference.level,
+      difference_method: difference.method,
       runs: difference.runs,
       may_be_best: mayBeBest,
       surely_best: best,
@@ -252,6 +263,8 @@ function documentOf(
     twins,
     recovered,
     pilot,
+    spread,
+    targets = [],
     version,
     command,
     scenario,
@@ -288,6 +301,8 @@ function documentOf(
         ...measured,
       })),
     ),
+    ...(spread && { spread: spreadJson(spread) }),
+    ...(targets.length > 0 && { targets: targetsJson(targets) }),
     runs,
     ...(bound !== null && { bound: boundJson(bound, recovered) }),
     ...(csvSha256 && { csv_sha256: csvSha256 }),

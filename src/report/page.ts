@@ -1,12 +1,20 @@
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
 import type { Pilot } from '../experiment/pilot.ts';
 import type { Recovered } from '../experiment/recovered.ts';
+import type { Skew } from '../experiment/skew.ts';
+import type { Spread } from '../experiment/spread.ts';
 import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
+import type { TargetFound } from '../experiment/targets.ts';
 import type { Twins } from '../experiment/twins.ts';
 import type { State } from '../line/state.ts';
 import { basisOf } from './basis.ts';
 import { bestSection } from './best-page.ts';
-import { withBoundMarked, withBoundMarkedInTwins } from './bound-text.ts';
+import {
+  withBoundMarked,
+  withBoundMarkedInRows,
+  withBoundMarkedInSpread,
+  withBoundMarkedInTwins,
+} from './bound-text.ts';
 import { type Cells, cellsOf, percentLevel } from './cells.ts';
 import { intervalCharts, stateCharts } from './charts.ts';
 import { escapeHtml } from './escape.ts';
@@ -17,9 +25,13 @@ import { notesOf } from './measure-notes.ts';
 import { framed, type Origins, originList } from './page-frame.ts';
 import { pairsSection } from './pairs-page.ts';
 import { reading } from './reading-page.ts';
+import { spreadTerms } from './reading-terms.ts';
 import { recoveredSection } from './recovered-page.ts';
+import { skewNotes } from './skew-text.ts';
+import { spreadSection } from './spread-page.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 import { stocksSection } from './stocks-page.ts';
+import { targetSection } from './target-page.ts';
 import { twinsSection } from './twins-page.ts';
 import { verdictSentences } from './verdict.ts';
 import { warmUpSection } from './warm-up-page.ts';
@@ -31,6 +43,8 @@ type Provenance = Omit<Origins, 'joined' | 'modules'> & Partial<Pick<Origins, 'm
 export interface PageSource {
   readonly comparison: Comparison;
   readonly twins?: Twins | undefined;
+  readonly spread?: Spread | undefined;
+  readonly targets?: readonly TargetFound[];
   /** What theory says of the stocks, by the names of the policies. */
   readonly estimated?: EstimatedStocks;
   /** Where there is a bound. */
@@ -68,7 +82,13 @@ function measureCaption({ measure }: MeasureComparison): string {
   );
 }
 
-function measureTable(compared: MeasureComparison, comparison: Comparison): string {
+const warning = (text: string) => `<p class="warning"><strong>Warning:</strong> ${escapeHtml(text)}</p>`;
+
+function measureTable(
+  compared: MeasureComparison,
+  comparison: Comparison,
+  skews: readonly Skew[] = [],
+): string {
   const several = comparison.policies.length > 1;
   const plain = (cells: Cells) => [cells.mean, cells.interval];
   const paired = (cells: Cells) => [cells.difference, cells.differenceInterval];
@@ -87,8 +107,9 @@ function measureTable(compared: MeasureComparison, comparison: Comparison): stri
     heading('mean') +
     heading(`${SHARE} interval`);
   const notes = notesOf(compared, comparison).map((note) => `<p class="note">${escapeHtml(note)}</p>`);
+  const doubts = skewNotes(skews, compared.measure.key).map(warning);
   const table = scrolling(`table-${compared.measure.key}`, measureCaption(compared), head, rows);
-  return `<div class="measure">${[table, ...notes].join('\n')}</div>`;
+  return `<div class="measure">${[table, ...doubts, ...notes].join('\n')}</div>`;
 }
 
 function intervalFigures(comparison: Comparison): string {
@@ -172,6 +193,12 @@ export function comparisonPage(source: PageSource): string {
   const { title, about, scenarioText, joined = [], provenance, recovered, warnings = [] } = source;
   const comparison = withBoundMarked(source.comparison);
   const twins = source.twins && withBoundMarkedInTwins(source.twins, source.comparison);
+  // One run has no spread.
+  const spread =
+    source.spread && source.spread.seeds > 1
+      ? withBoundMarkedInSpread(source.spread, source.comparison)
+      : undefined;
+  const targets = withBoundMarkedInRows(source.targets ?? [], source.comparison);
   const sentences = verdictSentences(comparison).map(
     (text) => `<li>${withNameStrong(text, comparison.policies)}</li>`,
   );
@@ -179,16 +206,16 @@ export function comparisonPage(source: PageSource): string {
 ${sentences.join('\n')}
 </ul>
 <p class="note">${escapeHtml(basisOf(comparison, LEVEL))}</p>
-${warnings.map((text) => `<p class="warning"><strong>Warning:</strong> ${escapeHtml(text)}</p>`).join('\n')}`;
+${warnings.map(warning).join('\n')}`;
   const several = comparison.policies.length > 1;
   const sections = `${section('verdict', 'Verdict', verdict)}
-${section('about', 'The scenario', `<div class="prose">${paragraphs([about, ...joinedTexts(joined)].join('\n\n'))}</div>`)}
+${targets.length > 0 ? `${targetSection(targets, comparison)}\n` : ''}${section('about', 'The scenario', `<div class="prose">${paragraphs([about, ...joinedTexts(joined)].join('\n\n'))}</div>`)}
 ${twins ? `${twinsSection(twins, comparison)}\n` : ''}${recovered ? `${recoveredSection(recovered)}\n` : ''}${section('intervals', 'Intervals', intervalFigures(comparison))}
-${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison)).join('\n'))}
-${bestSection(comparison)}${pairsSection(comparison)}${section('states', 'What the stations did', stateFigures(comparison))}
+${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison, spread?.skews)).join('\n'))}
+${spread ? `${spreadSection(spread, comparison)}\n` : ''}${bestSection(comparison)}${pairsSection(comparison)}${section('states', 'What the stations did', stateFigures(comparison))}
 ${crewSection(comparison)}
 ${stocksSection(comparison, source.estimated)}
-${source.pilot ? `${warmUpSection(source.pilot)}\n` : ''}${section('reading', 'How to read this', `<div class="prose">${reading(comparison)}</div>`)}
+${source.pilot ? `${warmUpSection(source.pilot)}\n` : ''}${section('reading', 'How to read this', `<div class="prose">${reading(comparison, spread ? spreadTerms(targets.length > 0) : [])}</div>`)}
 ${section('text', 'Scenario text', [unfolded(provenance.file, scenarioText), ...joined.map(({ file, text }) => unfolded(file, text))].join('\n'))}
 ${section('origin', 'Provenance', origin(provenance, joined))}`;
   return framed({

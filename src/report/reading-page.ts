@@ -31,7 +31,10 @@ function words({ policies, baseline, bound }: Comparison): [string, string][] {
 }
 
 /** How to read the page: every word of the verdict, every measure and every state that it shows. */
-export function reading(comparison: Comparison): string {
+export function reading(
+  comparison: Comparison,
+  besides: readonly (readonly [string, string])[] = [],
+): string {
   const measures = comparison.measures.map(({ measure }): [string, string] => [
     measure.name,
     `${measure.meaning}. ${measure.better === 'higher' ? 'Higher' : 'Lower'} is better.`,
@@ -41,7 +44,7 @@ export function reading(comparison: Comparison): string {
     STATE_LOOKS[state].meaning,
   ]);
   return `<h3>Words</h3>
-${define(words(comparison))}
+${define([...words(comparison), ...besides])}
 <h3>Measures</h3>
 ${define(measures)}
 <h3>States of a station</h3>

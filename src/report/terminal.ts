@@ -2,11 +2,18 @@ import { Chalk, type ChalkInstance } from 'chalk';
 import type { CapabilityEstimate } from '../experiment/capabilities.ts';
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
 import type { Recovered } from '../experiment/recovered.ts';
+import type { Spread } from '../experiment/spread.ts';
 import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
+import type { TargetFound } from '../experiment/targets.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { STATES, type State } from '../line/state.ts';
 import { basisOf } from './basis.ts';
-import { withBoundMarked, withBoundMarkedInTwins } from './bound-text.ts';
+import {
+  withBoundMarked,
+  withBoundMarkedInRows,
+  withBoundMarkedInSpread,
+  withBoundMarkedInTwins,
+} from './bound-text.ts';
 import { capabilityRows } from './capability-text.ts';
 import { cellsOf, headingOf, percentLevel } from './cells.ts';
 import { cut, printable, wrap } from './columns.ts';
@@ -14,6 +21,8 @@ import { percent } from './format.ts';
 import { besideVerdicts, noneChanged, notesOf } from './measure-notes.ts';
 import { pairsLines } from './pairs-text.ts';
 import { RECOVERED_HEADING, recoveredNotes, recoveredRows } from './recovered-cells.ts';
+import { skewText } from './skew-text.ts';
+import { spreadTable, targetTables } from './spread-terminal.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 import { stockRows } from './stock-rows.ts';
 import { type Column, shareLines, tableLines } from './table-lines.ts';
@@ -180,6 +189,28 @@ function recoveredLines(recovered: Recovered | undefined, ink: ChalkInstance, wi
   return [...table, ...notes.map((line) => ink.dim(line))];
 }
 
+/** A table with what stands below it. */
+function titledLines(
+  { notes, ...table }: ReturnType<typeof spreadTable>,
+  ink: ChalkInstance,
+  width: number,
+): string[] {
+  const below = notes.flatMap((note) => wrap(printable(note), width));
+  const lines = shareLines(table, ink, width);
+  return below.length > 0 ? [...lines.slice(0, -1), ...below.map((line) => ink.dim(line)), ''] : lines;
+}
+
+/** Which intervals are doubtful; nothing where none is. */
+function skewLines(spread: Spread | undefined, width: number): string[] {
+  return skewText(spread?.skews ?? []).flatMap((text) => [...wrap(printable(text), width), '']);
+}
+
+/** What a comparison tells beyond means and their differences. */
+interface Besides {
+  readonly spread?: Spread | undefined;
+  readonly targets?: readonly TargetFound[];
+}
+
 function titleLines(title: string, ink: ChalkInstance, width: number): string[] {
   return [...wrap(printable(title), width).map((line) => ink.bold(line)), ''];
 }
@@ -190,6 +221,7 @@ export function comparisonText(
   { title, colour, width, pairs = false }: TerminalOptions,
   twins?: Twins,
   recovered?: Recovered,
+  { spread, targets = [] }: Besides = {},
 ): string {
   const comparison = withBoundMarked(compared);
   const ink = new Chalk({ level: colour ? 1 : 0 });
@@ -201,11 +233,15 @@ export function comparisonText(
   return [
     ...titleLines(title, ink, width),
     ...verdict,
+    ...targetTables(withBoundMarkedInRows(targets, compared), comparison.policies).flatMap((table) =>
+      titledLines(table, ink, width),
+    ),
     ...twinLines(twins && withBoundMarkedInTwins(twins, compared), comparison, ink, width),
     ...recoveredLines(recovered, ink, width),
     ...(comparison.policies.length > 1 ? [...to, ''] : []),
     ...comparison.measures.flatMap((compared) => measureLines(compared, comparison, ink, width)),
     ...(pairs ? pairsLines(comparison, ink, width) : []),
+    ...skewLines(spread && withBoundMarkedInSpread(spread, compared), width),
     ...wrap(basisOf(comparison, LEVEL), width),
     '',
   ].join('\n');
@@ -217,7 +253,9 @@ export function singleText(
   { title, colour, width }: TerminalOptions,
   capabilities: readonly CapabilityEstimate[] = [],
   estimated: EstimatedStocks = {},
+  found?: Spread,
 ): string {
+  const spread = found && withBoundMarkedInSpread(found, compared);
   const ink = new Chalk({ level: colour ? 1 : 0 });
   const comparison = withBoundMarked(compared);
   const { baseline, measures } = comparison;
@@ -252,6 +290,8 @@ export function singleText(
     ...body,
     ...notes.flatMap((note) => wrap(note, width)),
     '',
+    ...skewLines(spread, width),
+    ...(spread && spread.seeds > 1 ? titledLines(spreadTable(spread, baseline), ink, width) : []),
     ...stateLines(comparison, baseline, ink, width),
     ...crewLines(comparison, baseline, ink, width),
     ...stockLines(comparison, baseline, estimated, ink, width),

@@ -1,8 +1,10 @@
 import { LEVEL } from '../experiment/comparison.ts';
+import { twinSkews } from '../experiment/skew.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { percentLevel } from './cells.ts';
 import { durationText } from './duration.ts';
 import { formatOf } from './format.ts';
+import { skewText } from './skew-text.ts';
 import { counted, listed } from './words.ts';
 
 export const TWINS_HEADING = 'what the disturbances cost, against the same seeds without them';
@@ -37,7 +39,8 @@ export function twinColumns({ measures }: Twins, policies: readonly string[]): T
 }
 
 /** What a reader of the table must know besides. */
-export function twinNotes({ rolling, seeds, runs }: Twins, policies: readonly string[]): string[] {
+export function twinNotes(twins: Twins, policies: readonly string[]): string[] {
+  const { rolling, seeds, runs } = twins;
   const told = (of: (own: Twins['runs']) => string | null) =>
     policies.flatMap((policy) => {
       const text = of(runs.filter((run) => run.policy === policy));
@@ -70,5 +73,6 @@ export function twinNotes({ rolling, seeds, runs }: Twins, policies: readonly st
             `${listed(answered)}.`,
         ]
       : []),
+    ...skewText(twinSkews(twins)),
   ];
 }

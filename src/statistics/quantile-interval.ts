@@ -40,6 +40,15 @@ export function rankPair(n: number, p: number, level: number): RankPair | null {
   return best;
 }
 
+/** Pairs that were asked for: many intervals are of as many values. */
+const found = new Map<string, RankPair | null>();
+
+function knownPair(n: number, p: number, level: number): RankPair | null {
+  const key = `${n} ${p} ${level}`;
+  if (!found.has(key)) found.set(key, rankPair(n, p, level));
+  return found.get(key)!;
+}
+
 /** The fewest values that give any interval for the quantile `p` at `level`. */
 export function fewestForQuantile(p: number, level: number): number {
   let n = 2;
@@ -57,7 +66,7 @@ export function quantileInterval(values: readonly number[], p: number, level: nu
   if (runs === 0) throw new RangeError('a quantile needs at least one value');
   const sorted = [...values].sort((a, b) => a - b);
   const known = { value: quantileSorted(sorted, p), level, runs };
-  const pair = rankPair(runs, p, level);
+  const pair = knownPair(runs, p, level);
   if (!pair) return { ...known, lower: null, upper: null, method: 'order statistics, too few runs' };
   return {
     ...known,

@@ -14,6 +14,8 @@ export interface Skewness {
 const PER_SQUARE = 25;
 /** A skewness within so many of its standard errors may be chance. */
 const CHANCE = 2;
+/** A standard deviation no larger than this, of the largest value, is what rounding leaves of none. */
+const ROUNDING = 1e-12;
 
 /**
  * Whether the t interval of a mean is doubtful. Few normal values look skewed by chance, so the rule of Cochran speaks only
@@ -25,7 +27,8 @@ export function skewnessOf(values: readonly number[]): Skewness {
   const middle = n > 0 ? mean([...values]) : 0;
   const moment = (power: number) => values.reduce((sum, x) => sum + (x - middle) ** power, 0) / n;
   const variance = n > 0 ? moment(2) : 0;
-  const value = variance > 0 ? moment(3) / variance ** 1.5 : 0;
+  const rounding = ROUNDING * values.reduce((most, x) => Math.max(most, Math.abs(x)), 0);
+  const value = Math.sqrt(variance) > rounding ? moment(3) / variance ** 1.5 : 0;
   const runs = Math.floor(PER_SQUARE * value ** 2) + 1;
   const byChance = CHANCE * Math.sqrt((6 * (n - 2)) / ((n + 1) * (n + 3)));
   return { value, runs, doubtful: n > 3 && n < runs && Math.abs(value) > byChance };

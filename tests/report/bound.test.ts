@@ -82,7 +82,10 @@ describe('a bound', () => {
     expect(bound!.recoverable_per_h).toMatchObject({ mean: recovered.recoverable.value, runs: 10 });
     const { share } = recovered.shares![0]!;
     expect(bound!.recovered).toEqual([
-      { policy: 'fix <it>', mean: share.value, lower: share.lower, upper: share.upper, runs: 10 },
+      {
+        ...{ policy: 'fix <it>', mean: share.value, lower: share.lower, upper: share.upper, runs: 10 },
+        ...{ level: 0.95, method: 'Fieller' },
+      },
     ]);
     const alone = compare(['foresight'], outcomes.slice(20), 'foresight');
     expect(comparisonJson({ ...given, comparison: alone }).bound).toEqual({

@@ -2,6 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/experiment/comparison.ts';
+import { spreadOf } from '../../src/experiment/spread.ts';
+import { targetsMet } from '../../src/experiment/targets.ts';
+import { MEASURES } from '../../src/line/measures.ts';
 import { comparisonJsonSchema } from '../../src/report/comparison-schema.ts';
 import { comparisonJson } from '../../src/report/json.ts';
 import { sampleOutcomes } from './sample.ts';
@@ -25,6 +28,8 @@ function full(): Record<string, unknown> {
     comparison: compare(policies, outcomes),
     outcomes,
     twins: sampleTwins(2),
+    spread: spreadOf(policies, outcomes),
+    targets: targetsMet([{ measure: MEASURES[0], limit: 42 }], policies, outcomes),
     version: '0.1.0',
     command: ['compare', 'a.yaml', '--with', 'b.yaml'],
     scenario: { file: 'a.yaml', title: 'A', sha256 },
@@ -57,7 +62,14 @@ describe('comparisonJsonSchema', () => {
   });
 
   it('names what stands in one with a bound', () => {
-    const shares = { mean: 0.5, lower: null, upper: null, runs: 1 };
+    const shares = {
+      mean: 0.5,
+      lower: null,
+      upper: null,
+      runs: 1,
+      level: 0.95,
+      method: 'one run, no interval',
+    };
     const bound = { policy: 'a', recoverable_per_h: shares, recovered: [{ policy: 'b', ...shares }] };
     closed({ ...full(), bound });
     expect(closed.errors).toBeNull();

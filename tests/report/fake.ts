@@ -1,5 +1,5 @@
 import { COUNTS, type Count } from '../../src/line/counts.ts';
-import type { MeasureKey } from '../../src/line/measures.ts';
+import type { MeasureKey, Totals } from '../../src/line/measures.ts';
 import type { Outcome } from '../../src/line/outcome.ts';
 import { STATES, type State } from '../../src/line/state.ts';
 
@@ -18,6 +18,7 @@ export function outcome(
   policy: string,
   seed: number,
   given: Partial<Record<MeasureKey, number>> = {},
+  totals: Partial<Record<MeasureKey, Totals>> = {},
 ): Outcome {
   return {
     policy,
@@ -36,6 +37,7 @@ export function outcome(
       stock_cost_per_good: null,
       ...given,
     },
+    totals,
     stateShares: {
       form: shares({ working: 0.6, starved: 0.1, blocked: 0.2, down: 0.1 }),
       assemble: shares({ working: 0.5, starved: 0.3, down: 0.15, held: 0.05 }),

@@ -62,10 +62,14 @@ interface CellDocument {
     readonly upper: number | null;
     /** Runs that gave a value. */
     readonly runs: number;
+    readonly level: number | null;
+    readonly method: string | null;
     /** How much worse than the best, paired by seed. */
     readonly behind: number | null;
     readonly behind_lower: number | null;
     readonly behind_upper: number | null;
+    readonly behind_level: number | null;
+    readonly behind_method: string | null;
   }[];
 }
 
@@ -90,6 +94,8 @@ const parts = (estimate: Estimate | null) => ({
   value: estimate?.value ?? null,
   lower: estimate?.lower ?? null,
   upper: estimate?.upper ?? null,
+  level: estimate?.level ?? null,
+  method: estimate?.method ?? null,
 });
 
 const caseDocument = ({ name, cells, first, changes, leftOut }: CrossedCase): CaseDocument => ({
@@ -102,7 +108,9 @@ const caseDocument = ({ name, cells, first, changes, leftOut }: CrossedCase): Ca
       const [mean, less] = [parts(estimate), parts(behind)];
       return {
         ...{ policy, mean: mean.value, lower: mean.lower, upper: mean.upper, runs: estimate?.runs ?? 0 },
+        ...{ level: mean.level, method: mean.method },
         ...{ behind: less.value, behind_lower: less.lower, behind_upper: less.upper },
+        ...{ behind_level: less.level, behind_method: less.method },
       };
     }),
   })),
