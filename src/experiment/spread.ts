@@ -38,19 +38,25 @@ export interface Spread {
 /** The quantile that a bad run lies beyond. */
 const badQuantile = (better: Measure['better']): number => (better === 'higher' ? BAD_SHARE : 1 - BAD_SHARE);
 
-/** By the jackknife; runs with nothing below the line count as they are, with nothing. */
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+/**
+ * The totals of all runs over each other, with the interval of the jackknife. Its own middle, less biased but no ratio of
+ * anything that was counted, may lie beyond what a ratio can be. Runs with nothing below the line count with nothing.
+ */
 function overAll(measure: MeasureSpread['measure'], own: readonly Outcome[]): Estimate | null {
   const totals = own.flatMap((outcome) => {
     const found = outcome.totals[measure.key];
     return found ? [found] : [];
   });
   if (totals.length === 0) return null;
-  const found = jackknifeRatio(
-    totals.map(([above]) => above),
-    totals.map(([, below]) => below),
-    LEVEL,
-  );
-  return found && possible(found, { least: 0, most: measure.most });
+  const [above, below] = [totals.map(([part]) => part), totals.map(([, whole]) => whole)];
+  const found = jackknifeRatio(above, below, LEVEL);
+  if (found === null) return null;
+  const value = sum(above) / sum(below);
+  const { lower, upper } = possible(found, { least: 0, most: measure.most });
+  if (lower === null || upper === null) return { ...found, value };
+  return { ...found, value, lower: Math.min(value, lower), upper: Math.max(value, upper) };
 }
 
 /**

@@ -22,6 +22,12 @@ describe('skewness', () => {
     expect(skewnessOf([])).toMatchObject({ value: 0, doubtful: false });
   });
 
+  it('of values that differ by rounding alone is none', () => {
+    const values = [0.3, 0.1 + 0.2, 0.3, 0.3, 0.3, 0.3];
+    expect(new Set(values).size).toBe(2);
+    expect(skewnessOf(values)).toMatchObject({ value: 0, doubtful: false });
+  });
+
   // Beyond two standard errors lie about 5 % of samples of a normal law; the rule can only take some of them out.
   it('of normal values is seldom called doubtful', () => {
     const draw = normals(5);
