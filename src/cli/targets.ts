@@ -16,7 +16,7 @@ const WRITTEN: Readonly<Record<Known['shown']['unit'], { of?: Dimension; factor:
     money: { factor: 1, example: '0.3 money' },
   };
 
-const PARTS = new RegExp(`^(.*?)\\s*((?:${NUMBER_PATTERN})\\s*(?:[^\\d\\s].*)?)$`);
+const PARTS = new RegExp(`^(.*?)\\s*=?\\s*((?:${NUMBER_PATTERN})\\s*(?:[^\\d\\s].*)?)$`);
 
 /** The limit in the unit that the measure's key names; undefined where it is not written in a unit of the measure. */
 function limitOf({ shown }: Known, text: string): number | undefined {

@@ -9,6 +9,7 @@ describe('what --target takes', () => {
   it.each<[string, string, number]>([
     ['throughput 480 /h', 'throughput_per_h', 480],
     ['throughput 8 /min', 'throughput_per_h', 480],
+    ['throughput=480 /h', 'throughput_per_h', 480],
     ['throughput 480 good /h', 'throughput_per_h', 480],
     ['throughput_per_h 480/h', 'throughput_per_h', 480],
     ['scrap rate 2.5 %', 'scrap_rate', 0.025],
