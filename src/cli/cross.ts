@@ -1,7 +1,6 @@
 import { crossed } from '../experiment/crossed.ts';
 import { caseNames } from '../experiment/plan-crossed.ts';
 import { readSettled } from '../experiment/settled.ts';
-import { MEASURES, type MeasureKey } from '../line/measures.ts';
 import { crossedCsv } from '../report/crossed/crossed-csv.ts';
 import { crossedJson } from '../report/crossed/crossed-json.ts';
 import { crossedPage } from '../report/crossed/crossed-page.ts';
@@ -14,7 +13,9 @@ import { suggestion } from '../scenario/nearest.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { EXIT } from './exit-codes.ts';
 import { chosenPolicies, type Joining, joinedOf, joiningFolder, joiningWords } from './joining.ts';
+import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
+import { measureOf } from './measure-option.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { defaultFolder, doCrossed, UNFINISHED_CROSSED } from './runs.ts';
 import { severitiesOf } from './severities.ts';
@@ -29,14 +30,8 @@ interface Given extends Joining, GivenModules {
   readonly seeds?: number;
   readonly workers?: number;
   readonly json: boolean;
+  readonly resume?: boolean;
   readonly out?: string;
-}
-
-/** A measure by its key or its name. */
-function measureOf(by = 'throughput'): MeasureKey {
-  const found = MEASURES.find(({ key, name }) => key === by || name === by);
-  if (found) return found.key;
-  throw new UsageError(`--by "${by}" is no measure${suggestion(by, MEASURES.map(({ name }) => name))}`); // biome-ignore format: one line reads better
 }
 
 /** The cases that `--case` names, else all. */
@@ -53,17 +48,17 @@ function chosenCases(scenario: Scenario, chosen: Given['case'] = []): string[] {
   return chosen.length > 0 ? [...chosen] : known;
 }
 
-/** The command without what leaves the results alone, so that the report is the same on any machine. */
-function provenanceCommand(given: Given): string {
+/** The words of the command without what leaves the results alone, so that the report is the same on any machine. */
+function provenanceCommand(given: Given): string[] {
   const { file, severity, case: cases = [], by, seeds, policyModule = [] } = given;
-  return typed([
+  return [
     ...['cross', file, ...joiningWords(given)],
     ...(severity === undefined ? [] : ['--severity', severity]),
     ...cases.flatMap((name) => ['--case', name]),
     ...(by === undefined ? [] : ['--by', by]),
     ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
     ...policyModule.flatMap((path) => ['--policy-module', path]),
-  ]);
+  ];
 }
 
 /** Crosses cases, severities and policies. Writes a report unless JSON alone is asked for; JSON with --out does both. */
@@ -87,15 +82,18 @@ export async function crossCommand(given: Given): Promise<number> {
     given.out ?? (given.json ? undefined : defaultFolder(given.file, given.seeds, joiningFolder(given)));
   const folder = wanted === undefined ? undefined : new OutputFolder(wanted);
   const seeds = given.seeds ?? scenario.run.seeds;
-  const options = { policies: chosen, seeds, workers: given.workers, modules, out: wanted };
+  const journal = journalOf(folder, { read, files, resume: given.resume });
+  const options = { policies: chosen, seeds, workers: given.workers, modules, out: wanted, journal };
   const crossing = { cases, severities, policies };
   const runs = await doCrossed(read, crossing, options);
   const found = crossed(crossing, runs, by);
+  const command = provenanceCommand(given);
   const source = { file: given.file, title: scenario.title, sha256 };
   const document = crossedJson({
     crossed: found,
     runs,
     version: version(),
+    command,
     scenario: source,
     joined,
     modules: files,
@@ -111,12 +109,13 @@ export async function crossCommand(given: Given): Promise<number> {
     joined,
     modules: files,
     version: version(),
-    command: provenanceCommand(given),
+    command: typed(command),
   };
   const path = folder.write('cross.html', crossedPage(found, provenance));
   folder.write('cross.json', asJson);
   folder.write('cross.csv', crossedCsv(runs));
   folder.remove(UNFINISHED_CROSSED);
+  journal?.finish();
   if (!given.json)
     process.stdout.write(`\nReport: ${path}\nBeside it: ${listed(['cross.json', 'cross.csv'])}\n`);
   return EXIT.done;

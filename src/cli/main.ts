@@ -32,7 +32,7 @@ const noTwins = {
 const resume = {
   type: 'boolean',
   default: false,
-  describe: 'go on from the runs that an interrupted comparison left',
+  describe: 'go on from the runs that an interrupted command left',
 } as const;
 const policy = {
   type: 'string',
@@ -78,6 +78,7 @@ const target = {
 const SEVERAL: readonly string[] = [
   'with',
   'only',
+  'over',
   'case',
   'also',
   'worth',
@@ -86,6 +87,7 @@ const SEVERAL: readonly string[] = [
   'policyModule',
 ];
 
+const by = { type: 'string', requiresArg: true, describe: 'measure that decides; else throughput' } as const;
 const crossing = {
   severity: {
     type: 'string',
@@ -93,7 +95,20 @@ const crossing = {
     describe: 'how many times as severe, with commas between; else 0,0.5,1,2',
   },
   case: { ...several, describe: 'name of a case, or of a disturbance where there are none; else all' },
-  by: { type: 'string', requiresArg: true, describe: 'measure that decides; else throughput' },
+  by,
+} as const;
+
+const varying = {
+  over: { ...several, describe: 'place in FILE and its values, such as stations/trimming/buffer=8,16,24' },
+  design: {
+    type: 'string',
+    requiresArg: true,
+    describe: 'which settings are run: all, fraction, latin or screen; else all',
+  },
+  points: { type: 'number', requiresArg: true, describe: 'settings of a fraction or a Latin hypercube' },
+  paths: { type: 'number', requiresArg: true, describe: 'paths of a screening; else 10' },
+  policy: { ...several, describe: 'policy to follow, several to vary it as well; else the first' },
+  by,
 } as const;
 
 const OPTIONS = {
@@ -112,7 +127,8 @@ const OPTIONS = {
     'no-twins': noTwins,
     ...modules,
   },
-  cross: { ...joined, only, ...crossing, seeds, workers, json, out, ...modules },
+  cross: { ...joined, only, ...crossing, seeds, workers, json, out, resume, ...modules },
+  vary: { with: joined.with, ...varying, seeds, workers, json, out, resume, ...modules },
   run: { ...joined, policy, seeds, workers, json, ...modules },
   check: { ...joined, json },
   explain: { seeds: { ...seeds, describe: 'runs to simulate; else 10' }, json },
@@ -125,7 +141,13 @@ const OPTIONS = {
 const COMPLETION = 'completion';
 const COMMANDS = [...Object.keys(OPTIONS), COMPLETION];
 /** The most that is taken for a whole number: each run and each worker needs memory. */
-const MOST: Readonly<Record<string, number>> = { seeds: MOST_SEEDS, workers: 256, 'module-timeout': 3600 };
+const MOST: Readonly<Record<string, number>> = {
+  seeds: MOST_SEEDS,
+  workers: 256,
+  'module-timeout': 3600,
+  points: 10_000,
+  paths: 5000,
+};
 
 /** Refuses an option given twice that may not be, a count that is none, and an empty name. */
 function soundOptions(given: Record<string, unknown>): true {
@@ -221,6 +243,27 @@ export async function main(args: readonly string[]): Promise<number> {
       },
     )
     .command(
+      'vary <file>',
+      'run the line with other values than those written and say what they do',
+      (command) =>
+        file(command)
+          .options({
+            ...OPTIONS.vary,
+            seeds: { ...seeds, describe: 'runs at each setting; else what the scenario says' },
+          })
+          .check((own) => soundOptions({ ...own, policy: undefined }))
+          .epilogue(
+            exampleOf(
+              'vary scenarios/two-stations.yaml --over "stations/second/buffer=1,4,9"',
+              'what more room is worth',
+            ),
+          ),
+      async (given) => {
+        const { varyCommand } = await import('./vary.ts');
+        code = await varyCommand(given as never);
+      },
+    )
+    .command(
       'run <file>',
       'run one policy',
       (command) =>
@@ -273,7 +316,7 @@ export async function main(args: readonly string[]): Promise<number> {
           .positional('report', {
             type: 'string',
             demandOption: true,
-            describe: 'folder of a report, or its comparison.json alone',
+            describe: 'folder of a report, or a document such as its comparison.json',
           })
           .options(OPTIONS.rerun)
           .check(soundOptions)
@@ -284,7 +327,7 @@ export async function main(args: readonly string[]): Promise<number> {
       },
     )
     .completion(COMPLETION, 'print a script that lets bash or zsh complete commands and options')
-    .demandCommand(1, 'say what to do: compare, cross, run, check, explain or rerun')
+    .demandCommand(1, 'say what to do: compare, cross, vary, run, check, explain or rerun')
     .strict()
     .help()
     .alias('help', 'h')

@@ -5,17 +5,16 @@ import { tmpdir } from 'node:os';
 import { join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { wrap } from '../report/columns.ts';
+import { DOCUMENTS } from '../report/documents.ts';
 import { firstDifference } from '../report/first-difference.ts';
 import { typed } from '../report/origin.ts';
 import { type Recorded, recordedIn } from '../report/recorded.ts';
-import { counted } from '../report/words.ts';
+import { counted, listed } from '../report/words.ts';
 import { ChangedInputError } from './changed-input.ts';
 import { EXIT } from './exit-codes.ts';
 import { columns } from './look.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
-
-const DOCUMENT = 'comparison.json';
 
 interface Given {
   readonly report: string;
@@ -23,22 +22,35 @@ interface Given {
   readonly out?: string;
 }
 
-/** The report's document: the file that is named, or the one in the folder that is named. */
-function documentPath(report: string): string {
-  if (!existsSync(report))
-    throw new UsageError(`${report}: there is no such report; name a folder, such as reports/tray-cell`);
-  if (!statSync(report).isDirectory()) return report;
-  const path = join(report, DOCUMENT);
-  if (!existsSync(path)) throw new UsageError(`${report}: there is no ${DOCUMENT} in this folder`);
-  return path;
+/** A document of the report, where it lies and what the command calls it. */
+interface Document {
+  readonly path: string;
+  readonly name: string;
+  readonly recorded: Recorded;
 }
 
 function readRecorded(path: string): Recorded {
   const recorded = recordedIn(readFileSync(path, 'utf8'));
   if (typeof recorded === 'string') throw new UsageError(`${path} cannot be rerun: ${recorded}`);
-  if (recorded.command[0] !== 'compare')
-    throw new UsageError(`${path} cannot be rerun: it is not by "compare", but by "${recorded.command[0]}"`);
   return recorded;
+}
+
+/** The document that is named, or those in the folder that is named: several commands may have written there. */
+function documentsOf(report: string): Document[] {
+  if (!existsSync(report))
+    throw new UsageError(`${report}: there is no such report; name a folder, such as reports/tray-cell`);
+  if (!statSync(report).isDirectory()) {
+    const recorded = readRecorded(report);
+    const { file } = DOCUMENTS.find(({ format }) => format === recorded.format)!;
+    return [{ path: report, name: file, recorded }];
+  }
+  const names = DOCUMENTS.map(({ file }) => file);
+  const found = names.filter((name) => existsSync(join(report, name)));
+  if (found.length === 0) throw new UsageError(`${report}: in this folder there is none of ${listed(names)}`);
+  return found.map((name) => {
+    const path = join(report, name);
+    return { path, name, recorded: readRecorded(path) };
+  });
 }
 
 /** @throws ChangedInputError naming each file that is not what it was, with both hashes */
@@ -104,34 +116,43 @@ function say(text: string): void {
   process.stdout.write(`${wrap(text, columns()).join('\n')}\n`);
 }
 
+/** Makes each document of the report again, into a folder. Returns the exit code of the first that could not be made. */
+async function makeAgain(documents: readonly Document[], options: readonly string[]): Promise<number> {
+  for (const { recorded } of documents) {
+    if (recorded.version !== version())
+      say(
+        `The report was made by mendline ${recorded.version}; this is ${version()}. What names the version ` +
+          'differs in any case.',
+      );
+    const done = doAgain(recorded.command, options);
+    say(typed(recorded.command));
+    const code = await done;
+    if (code !== EXIT.done) return code;
+  }
+  return EXIT.done;
+}
+
 /**
  * Makes a report again by what it records of itself and compares both byte for byte. A document that is named by itself
- * is compared by itself, a folder with all that the command writes.
+ * is compared by itself, a folder with all that its commands write.
  */
 export async function rerunCommand({ report, workers, out }: Given): Promise<number> {
-  const path = documentPath(report);
+  const documents = documentsOf(report);
+  const [{ path, name: document }] = documents as [Document];
   const whole = path !== report;
-  const recorded = readRecorded(path);
-  refuseChanged(recorded);
+  for (const { recorded } of documents) refuseChanged(recorded);
   if (out !== undefined && existsSync(out) && realpathSync(out) === realpathSync(join(path, '..')))
     throw new UsageError(`--out ${out} holds the report, which would be written over; name another folder`);
   const folder = out ?? mkdtempSync(join(tmpdir(), 'mendline-rerun-'));
-  if (recorded.version !== version())
-    say(
-      `The report was made by mendline ${recorded.version}; this is ${version()}. What names the version ` +
-        'differs in any case.',
-    );
   const options = ['--out', folder, ...(workers === undefined ? [] : ['--workers', String(workers)])];
-  const done = doAgain(recorded.command, options);
-  say(typed(recorded.command));
-  const code = await done;
+  const code = await makeAgain(documents, options);
   if (code !== EXIT.done) {
     // Runs that had finished may be kept there, as the command itself has said.
     if (out === undefined && filesIn(folder).length === 0) rmSync(folder, { recursive: true });
     console.error('mendline: the report was not made again, so nothing was compared');
     return code;
   }
-  const made = whole ? filesIn(folder) : [DOCUMENT];
+  const made = whole ? filesIn(folder) : [document];
   const pairs = made.map((name) => ({
     name: whole ? name : report,
     old: whole ? join(report, name) : report,

@@ -7,11 +7,15 @@ import { type CrossedRun, type Crossing, crossedRuns, planCrossed } from '../exp
 import { InterruptedError, Runner } from '../experiment/runner.ts';
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
 import type { Pair } from '../experiment/twin-measures.ts';
+import type { Design } from '../experiment/varied/design.ts';
+import type { Factor } from '../experiment/varied/factor.ts';
+import { planVaried, type VariedRun } from '../experiment/varied/plan-varied.ts';
 import type { Task } from '../experiment/worker.ts';
 import type { Outcome } from '../line/outcome.ts';
 import { crossedCsv } from '../report/crossed/crossed-csv.ts';
 import { runsCsv } from '../report/csv.ts';
 import { OutputFolder } from '../report/output-folder.ts';
+import { variedCsv } from '../report/varied/varied-csv.ts';
 import type { PolicySpec } from '../scenario/scenario.ts';
 import type { JournalOfCommand } from './journal-of-command.ts';
 import type { Modules } from './modules.ts';
@@ -19,6 +23,7 @@ import type { Modules } from './modules.ts';
 /** Holds the runs that had finished when the others were cut short. */
 export const UNFINISHED = 'unfinished-runs.csv';
 export const UNFINISHED_CROSSED = 'unfinished-cross.csv';
+export const UNFINISHED_VARIED = 'unfinished-vary.csv';
 
 /** What is kept of runs that were cut short. */
 interface Keeping {
@@ -79,6 +84,29 @@ export async function doCrossed(
     crossing,
     tasks.map((task, i) => ({ task, outcome: outcomes[i]! })),
   );
+}
+
+/** Runs every point of a varied experiment. */
+export async function doVaried(
+  file: ScenarioFile,
+  { factors, design, policy }: { factors: readonly Factor[]; design: Design; policy: string },
+  options: RunsOptions,
+): Promise<VariedRun[]> {
+  const planned = planVaried(factors, design, options.seeds, policy);
+  const pointOf = new Map(planned.map(({ task, point }) => [task, point]));
+  const keeping: Keeping = {
+    name: UNFINISHED_VARIED,
+    keep: () => true,
+    csv: (finished) =>
+      variedCsv(
+        factors,
+        design,
+        finished.map(({ task, outcome }) => ({ point: pointOf.get(task)!, outcome })),
+      ),
+  };
+  const tasks = planned.map(({ task }) => task);
+  const outcomes = await doTasks(file, tasks, options, keeping);
+  return planned.map(({ point }, i) => ({ point, outcome: outcomes[i]! }));
 }
 
 const names = ({ policies }: RunsOptions) => policies.map(({ name }) => name);

@@ -2,8 +2,10 @@ import type { Task } from './worker.ts';
 
 /** What messages call a run, without its seed. */
 export function runOf({ policy, variant }: Task): string {
-  const { disturbed = true, case: of, severity } = variant ?? {};
+  const { disturbed = true, case: of, severity, changes = [] } = variant ?? {};
   const when = of === undefined ? '' : ` in case "${of}"`;
   const how = severity === undefined ? '' : ` at severity ${severity}`;
-  return `${disturbed ? 'the run' : 'the undisturbed run'} of policy "${policy}"${when}${how}`;
+  const given = changes.map(({ at, is }) => `${at} = ${typeof is === 'string' ? is : JSON.stringify(is)}`);
+  const where = given.length > 0 ? ` with ${given.join(', ')}` : '';
+  return `${disturbed ? 'the run' : 'the undisturbed run'} of policy "${policy}"${when}${how}${where}`;
 }

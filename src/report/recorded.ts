@@ -1,9 +1,10 @@
 import { z } from 'zod';
-import { FORMAT } from './json.ts';
+import { suggestion } from '../scenario/nearest.ts';
+import { DOCUMENTS } from './documents.ts';
 
 /** What a report says of how it was made, as far as making it again needs it. */
 const recorded = z.object({
-  format: z.literal(FORMAT),
+  format: z.string(),
   version: z.string(),
   command: z.array(z.string()).min(2),
   scenario: z.object({ file: z.string(), sha256: z.string() }),
@@ -13,8 +14,8 @@ const recorded = z.object({
 export type Recorded = z.output<typeof recorded>;
 
 /**
- * Reads what comparison.json records; in words what is wrong with it where it records too little.
- * @param text the document
+ * Reads what the document of a report records; in words what is wrong with it where it records too little.
+ * @param text the document, such as comparison.json
  */
 export function recordedIn(text: string): Recorded | string {
   let document: unknown;
@@ -23,11 +24,18 @@ export function recordedIn(text: string): Recorded | string {
   } catch {
     return 'this is no JSON; name the folder of a report, or its comparison.json';
   }
-  const read = recorded.safeParse(document);
-  if (read.success) return read.data;
   const { format, command } = (document ?? {}) as Record<string, unknown>;
-  if (format !== FORMAT) return `its "format" is not "${FORMAT}"`;
+  const kind = DOCUMENTS.find((known) => known.format === format);
+  if (kind === undefined) {
+    const formats = DOCUMENTS.map((known) => known.format);
+    return `its "format" is not that of a report${suggestion(String(format ?? ''), formats)}`;
+  }
   if (command === undefined) return 'it records no command, as those of older versions do not';
-  const [{ path, message } = { path: [], message: '' }] = read.error.issues;
-  return `"${path.join('.')}" is not as mendline writes it: ${message}`;
+  const read = recorded.safeParse(document);
+  if (!read.success) {
+    const [{ path, message } = { path: [], message: '' }] = read.error.issues;
+    return `"${path.join('.')}" is not as mendline writes it: ${message}`;
+  }
+  const [first] = read.data.command;
+  return first === kind.command ? read.data : `it is not by "${kind.command}", but by "${first}"`;
 }

@@ -17,6 +17,8 @@ declare module 'jstat' {
       ibeta(x: number, a: number, b: number): number;
       ibetainv(p: number, a: number, b: number): number;
       gammaln(x: number): number;
+      /** The inverse of a matrix, by rows. */
+      inv(matrix: readonly (readonly number[])[]): number[][];
     };
   };
   export default jstat;

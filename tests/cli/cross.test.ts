@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -82,7 +82,29 @@ describe('cross', () => {
     const [, finished] = /interrupted: (\d+) of 20000 runs had finished; they are kept in /.exec(err)!;
     expect(Number(finished)).toBeGreaterThan(0);
     expect(read('unfinished-cross.csv').trim().split('\r\n')).toHaveLength(Number(finished) + 1);
+    expect(err).toContain('the same command with --resume goes on from there');
   }, 30_000);
+
+  it('goes on from its journal to the same bytes, and from no other', async () => {
+    const args = ['cross', cell(), '--severity', '0,1', '--out', 'report'];
+    await at.mendline([...args, '--seeds', '100']);
+    const whole = ['cross.html', 'cross.json', 'cross.csv'].map(read);
+    rmSync(join(at.path, 'report'), { recursive: true });
+    const child = at.start([...args, '--seeds', '100']);
+    const end = ended(child);
+    const journal = join(at.path, 'report', 'runs.journal');
+    while (!existsSync(journal) || statSync(journal).size < 10_000) await setTimeout(10);
+    child.kill('SIGKILL');
+    await end;
+    const other = await at.mendline(['cross', cell(), '--out', 'report', '--seeds', '100', '--resume']);
+    expect(other).toMatchObject({ code: 2, out: '' });
+    expect(other.err).toContain('it is of 400 runs (2 policies under 100 seeds), and 800 runs');
+    const { code, err } = await at.mendline([...args, '--seeds', '100', '--resume']);
+    expect(code).toBe(0);
+    expect(err).toMatch(/going on from .*runs\.journal: \d+ of 400 runs are there\./);
+    expect(['cross.html', 'cross.json', 'cross.csv'].map(read)).toEqual(whole);
+    expect(existsSync(journal)).toBe(false);
+  }, 120_000);
 });
 
 describe('cross refuses, with the remedy,', () => {

@@ -118,7 +118,7 @@ describe('rerun', () => {
     at.file('run.json', ran.out);
     for (const [args, words] of [
       [['nothing'], 'nothing: there is no such report'],
-      [['empty'], 'empty: there is no comparison.json in this folder'],
+      [['empty'], 'empty: in this folder there is none of comparison.json'],
       [
         ['cell.yaml'],
         'cell.yaml cannot be rerun: this is no JSON; name the folder of a report, or its comparison.json',
@@ -131,6 +131,21 @@ describe('rerun', () => {
       expect({ code, out }).toEqual({ code: EXIT.usage, out: '' });
       expect(err).toContain(words);
     }
+  });
+
+  it('makes a crossed experiment again, too, and beside a comparison in the same folder both', async () => {
+    await at.mendline(['cross', 'cell.yaml', '--severity', '0,1', '--by', 'lead time', '--out', 'a']);
+    const alone = await rerun('a');
+    expect(alone).toMatchObject({ code: EXIT.done, err: '' });
+    for (const name of ['cross.csv', 'cross.html', 'cross.json'])
+      expect(alone.out).toContain(`${name}: same bytes\n`);
+    expect(await rerun(join('a', 'cross.json'))).toMatchObject({ code: EXIT.done, err: '' });
+
+    await made(['--no-twins']);
+    const both = await rerun('a');
+    expect(both.out).toContain('mendline compare cell.yaml --no-twins\nmendline cross cell.yaml');
+    expect(both.out).toContain('All 6 files have the same bytes.');
+    expect(both.out).not.toContain('not compared');
   });
 
   it('ends with what it does again, and says that nothing was compared', async () => {

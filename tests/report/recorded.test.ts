@@ -21,7 +21,9 @@ describe('recordedIn', () => {
   });
 
   it.each([
-    [{ format: 'mendline explain 1' }, 'its "format" is not "mendline comparison 2"'],
+    [{ format: 'mendline explain 1' }, 'its "format" is not that of a report'],
+    [{ format: 'mendline comparison 22' }, 'not that of a report; did you mean "mendline comparison 2"?'],
+    [{ format: 'mendline crossed experiment 1' }, 'it is not by "cross", but by "compare"'],
     [{ command: undefined }, 'it records no command'],
     [{ command: ['compare', 3] }, '"command.1" is not as mendline writes it'],
     [{ scenario: { file: 'a.yaml' } }, '"scenario.sha256" is not as mendline writes it'],

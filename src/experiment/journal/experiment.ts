@@ -57,7 +57,8 @@ function planOf(planned: readonly Task[] | Procedure): Plan {
     runs: tasks.length,
     policies: different(tasks.map(({ policy }) => policy)),
     seeds: different(tasks.map(({ seed }) => seed)),
-    twins: tasks.some(({ variant }) => variant !== undefined),
+    // The course is what twins are compared by.
+    twins: tasks.some(({ course }) => course === true),
     sha256: sha256Of(tasks),
   };
 }
@@ -99,7 +100,7 @@ export function whyForeign(there: Experiment, here: Experiment): string | null {
   if (same(there.plan, here.plan)) return null;
   const [one, other] = [inWords(there.plan), inWords(here.plan)];
   return one === other
-    ? `it is of other ${here.plan.procedure === undefined ? 'policies' : 'settings'}`
+    ? `it is of other ${here.plan.procedure === undefined ? 'policies, cases or values' : 'settings'}`
     : `it is of ${one}, and ${other} are asked for`;
 }
 

@@ -4,15 +4,18 @@ import type { CrossedRun } from '../../experiment/plan-crossed.ts';
 import type { PolicyModuleFile } from '../../experiment/policy-module.ts';
 import { MEASURES } from '../../line/measures.ts';
 import type { Estimate } from '../../statistics/estimate.ts';
+import { CROSSED_FORMAT } from '../documents.ts';
 import { type Joined, type JoinedDocument, joinedJson } from '../joined.ts';
 import { keyedUnit } from '../keyed-unit.ts';
 
 /** A crossed experiment as data. Every number is in the unit that its key names, unrounded; null is no value. */
 export interface CrossedDocument {
   /** Changes its number when a reader of the older form would go wrong. */
-  readonly format: 'mendline crossed experiment 1';
+  readonly format: typeof CROSSED_FORMAT;
   /** Version of mendline that made the runs. */
   readonly version: string;
+  /** The words behind `mendline` that made it. */
+  readonly command: readonly string[];
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
   /** What was joined to the scenario; left out where nothing was. */
   readonly supplements?: readonly JoinedDocument[];
@@ -85,6 +88,7 @@ export interface CrossedSource {
   readonly crossed: Crossed;
   readonly runs: readonly CrossedRun[];
   readonly version: string;
+  readonly command: readonly string[];
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
   readonly joined?: readonly Joined[];
   readonly modules: readonly PolicyModuleFile[];
@@ -124,6 +128,7 @@ export function crossedJson({
   crossed,
   runs,
   version,
+  command,
   scenario,
   joined = [],
   modules,
@@ -131,8 +136,9 @@ export function crossedJson({
   const { measure, policies, severities, found } = crossed;
   const { key, name, better, meaning } = measure;
   return {
-    format: 'mendline crossed experiment 1',
+    format: CROSSED_FORMAT,
     version,
+    command,
     scenario: { file: scenario.file, title: scenario.title, sha256: scenario.sha256 },
     ...joinedJson(joined),
     ...(modules.length > 0 && {

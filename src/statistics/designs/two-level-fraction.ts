@@ -97,15 +97,22 @@ const USUAL: Readonly<Record<number, Readonly<Record<number, string>>>> = {
   8: { 6: 'G=ABCD H=ABEF', 5: 'F=ABC G=ABD H=BCDE', 4: 'E=BCD F=ACD G=ABC H=ABD' },
 };
 
+/** The usual fractions of so many factors, the smallest first; known for 3 to 8. */
+export function usualFractions(
+  factors: number,
+): { readonly points: number; readonly generators: readonly Generator[] }[] {
+  return Object.entries(USUAL[factors] ?? {})
+    .map(([power, text]) => ({ points: 2 ** Number(power), generators: text.split(' ') }))
+    .sort((a, b) => a.points - b.points);
+}
+
 /**
  * The usual generators of the smallest fraction of at least this resolution, for 3 to 8 factors; none where only the full
  * factorial has it.
  */
-export function usualGenerators(factors: number, resolution: number): Generator[] {
-  const known = Object.entries(USUAL[factors] ?? {}).sort(([a], [b]) => Number(a) - Number(b));
-  for (const [, text] of known) {
-    const generators = text.split(' ');
-    if (twoLevelFraction(factors, generators).resolution! >= resolution) return generators;
-  }
-  return [];
+export function usualGenerators(factors: number, resolution: number): readonly Generator[] {
+  const found = usualFractions(factors).find(
+    ({ generators }) => twoLevelFraction(factors, generators).resolution! >= resolution,
+  );
+  return found?.generators ?? [];
 }

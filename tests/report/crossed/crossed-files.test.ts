@@ -17,7 +17,14 @@ describe('the CSV of a crossed experiment', () => {
 
 describe('the JSON of a crossed experiment', () => {
   const scenario = { file: 'cell.yaml', title: 'T', sha256: 'abc' };
-  const document = crossedJson({ crossed: sampleCrossed(3), runs, version: '1', scenario, modules: [] });
+  const document = crossedJson({
+    crossed: sampleCrossed(3),
+    runs,
+    version: '1',
+    command: ['cross', 'a.yaml'],
+    scenario,
+    modules: [],
+  });
 
   it('has all cells with every policy, and all runs', () => {
     expect(document.cases.map((one) => one.case)).toEqual(CASES);
@@ -38,7 +45,14 @@ describe('the JSON of a crossed experiment', () => {
 
   it('names policy modules where there are any', () => {
     const modules = [{ path: 'own.ts', sha256: 'def', code: '', name: 'own' }];
-    const with1 = crossedJson({ crossed: sampleCrossed(3), runs, version: '1', scenario, modules });
+    const with1 = crossedJson({
+      crossed: sampleCrossed(3),
+      runs,
+      version: '1',
+      command: ['cross', 'a.yaml'],
+      scenario,
+      modules,
+    });
     expect(with1.policy_modules).toEqual([{ policy: 'own', file: 'own.ts', sha256: 'def' }]);
     expect(document).not.toHaveProperty('policy_modules');
   });
