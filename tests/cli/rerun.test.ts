@@ -146,7 +146,7 @@ describe('rerun', () => {
     expect(both.out).toContain('mendline compare cell.yaml --no-twins\nmendline cross cell.yaml');
     expect(both.out).toContain('All 6 files have the same bytes.');
     expect(both.out).not.toContain('not compared');
-  });
+  }, 300_000);
 
   it('ends with what it does again, and says that nothing was compared', async () => {
     await made(['--seeds', '500', '--no-twins', '--only', 'carry on']);
