@@ -8,6 +8,7 @@ import { UnsettledError } from '../experiment/pilot.ts';
 import { PolicyModuleError } from '../experiment/policy-module.ts';
 import { InterruptedError } from '../experiment/runner.ts';
 import { UnreadableFileError } from '../experiment/scenario-file.ts';
+import { SizingError } from '../experiment/sizing/sizing-error.ts';
 import { UnwritableError } from '../report/output-folder.ts';
 import { ChangeError } from '../scenario/changed.ts';
 import { ScenarioError } from '../scenario/problem.ts';
@@ -26,6 +27,7 @@ export function explainFailure(error: unknown): number {
     [UsageError, EXIT.usage],
     [ChangeError, EXIT.usage],
     [UnreadableFileError, EXIT.scenario],
+    [SizingError, EXIT.scenario],
     [PolicyModuleError, EXIT.scenario],
     [FailedRunError, EXIT.failedRun],
     [UnsettledError, EXIT.failedRun],

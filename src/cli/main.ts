@@ -111,6 +111,19 @@ const varying = {
   by,
 } as const;
 
+const sizing = {
+  sizing: { type: 'string', requiresArg: true, describe: 'name of the sizing; else the first' },
+  seeds: { ...seeds, describe: 'runs that each choice of sizes gets at first; else 10' },
+  choices: {
+    type: 'number',
+    requiresArg: true,
+    describe: 'the most choices that a search looks at; else 150',
+  },
+  whole: { type: 'boolean', default: false, describe: 'simulate every choice of sizes instead of searching' },
+  'at-most': { type: 'number', requiresArg: true, describe: 'runs in all; else 20000' },
+  within: { type: 'string', requiresArg: true, describe: 'time in all, such as "1 h"; else 10 min' },
+} as const;
+
 const OPTIONS = {
   compare: {
     ...joined,
@@ -129,6 +142,7 @@ const OPTIONS = {
   },
   cross: { ...joined, only, ...crossing, seeds, workers, json, out, resume, ...modules },
   vary: { with: joined.with, ...varying, seeds, workers, json, out, resume, ...modules },
+  size: { ...joined, ...sizing, workers, json, out, resume, ...modules },
   run: { ...joined, policy, seeds, workers, json, ...modules },
   check: { ...joined, json },
   explain: { seeds: { ...seeds, describe: 'runs to simulate; else 10' }, json },
@@ -147,6 +161,8 @@ const MOST: Readonly<Record<string, number>> = {
   'module-timeout': 3600,
   points: 10_000,
   paths: 5000,
+  choices: 10_000,
+  'at-most': 100_000,
 };
 
 /** Refuses an option given twice that may not be, a count that is none, and an empty name. */
@@ -264,6 +280,19 @@ export async function main(args: readonly string[]): Promise<number> {
       },
     )
     .command(
+      'size <file>',
+      'find how much buffer, crew or stock is enough, at least cost',
+      (command) =>
+        file(command)
+          .options(OPTIONS.size)
+          .check(soundOptions)
+          .epilogue(exampleOf('size scenarios/lid-line.yaml', 'the cheapest that makes enough lids')),
+      async (given) => {
+        const { sizeCommand } = await import('./size.ts');
+        code = await sizeCommand(given as never);
+      },
+    )
+    .command(
       'run <file>',
       'run one policy',
       (command) =>
@@ -327,7 +356,7 @@ export async function main(args: readonly string[]): Promise<number> {
       },
     )
     .completion(COMPLETION, 'print a script that lets bash or zsh complete commands and options')
-    .demandCommand(1, 'say what to do: compare, cross, vary, run, check, explain or rerun')
+    .demandCommand(1, 'say what to do: compare, cross, vary, size, run, check, explain or rerun')
     .strict()
     .help()
     .alias('help', 'h')

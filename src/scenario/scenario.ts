@@ -5,6 +5,7 @@ import type { DemandSpec } from './demand.ts';
 import type { DisturbanceSpec } from './disturbances.ts';
 import type { PartSpec } from './parts.ts';
 import type { ResponseSpec } from './responses.ts';
+import type { SizingSpec } from './sizings.ts';
 import type { StationSpec } from './stations.ts';
 import type { StockSpec } from './stocks.ts';
 import type { WarmUpBy } from './warm-up.ts';
@@ -45,4 +46,6 @@ export interface Scenario {
   readonly cases: readonly CaseSpec[];
   /** The first is the one the others are compared with. */
   readonly policies: readonly PolicySpec[];
+  /** Questions of how much is enough; left out where none is asked. */
+  readonly sizings?: readonly SizingSpec[] | undefined;
 }

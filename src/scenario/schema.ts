@@ -41,4 +41,5 @@ export const schema = entry({
   disturbances: sections.disturbances.optional(),
   cases: sections.cases.optional(),
   policies: sections.policies,
+  sizings: sections.sizings.optional(),
 });

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { disturbance } from './disturbances.ts';
 import { label, name, named } from './fields.ts';
 import { response } from './responses.ts';
+import { sizing } from './sizings.ts';
 
 /** The sections that may stand in a scenario or in a supplement, which is joined to it: what is crossed with a line. */
 export const sections = {
@@ -18,6 +19,10 @@ export const sections = {
     })
     .transform((entries) => Object.entries(entries).map(([name, responses]) => ({ name, responses })))
     .describe('named lists of responses; the first policy is the one the others are compared with'),
+  sizings: z
+    .record(label, sizing, { error: 'expected a mapping from names to sizings' })
+    .transform((entries) => Object.entries(entries).map(([name, own]) => ({ name, ...own })))
+    .describe('questions of how much is enough at least cost, for "size"'),
 };
 
 /** What one entry of each is. */
@@ -25,6 +30,7 @@ export const ENTRY_WORDS: Readonly<Record<keyof typeof sections, string>> = {
   disturbances: 'a disturbance',
   cases: 'a case',
   policies: 'a policy',
+  sizings: 'a sizing',
 };
 
 export const SECTIONS = Object.keys(sections) as (keyof typeof sections)[];

@@ -15,6 +15,7 @@ export const supplementSchema = entry({
   disturbances: sections.disturbances.optional(),
   cases: sections.cases.optional(),
   policies: sections.policies.optional(),
+  sizings: sections.sizings.optional(),
 }).refine((given) => SECTIONS.some((section) => given[section] !== undefined), {
   error: `nothing is added; expected at least one of ${SECTIONS.join(', ')}`,
 });
