@@ -1,10 +1,10 @@
-import type { Sized } from '../../experiment/sizing/sized.ts';
+import type { Configuration, Sized } from '../../experiment/sizing/sized.ts';
 import { escapeHtml } from '../escape.ts';
 import { heading, scrolling, section } from '../html.ts';
 import { type Joined, unfolded } from '../joined.ts';
 import { framed, type Origins, originList } from '../page-frame.ts';
 import { curveChart, curveKey } from './sized-charts.ts';
-import { configurationRows, meanRows, type RowColumn, stepRows, tradeOff } from './sized-rows.ts';
+import { configurationRows, meanRows, type RowColumn, stepRows, tradeOff, WORDS } from './sized-rows.ts';
 import { sizedNotes, sizedVerdict } from './sized-words.ts';
 
 export interface SizedProvenance extends Omit<Origins, 'seeds'> {
@@ -46,15 +46,26 @@ ${table('table-all', 'Choices of sizes by cost', configurationRows(sized, config
 </details>`;
 }
 
-const READING: readonly (readonly [string, string])[] = [
-  ['meets', 'shown to meet the target, by more runs where the first did not decide'],
-  ['misses', 'shown not to meet it, or not by as much as is worth having'],
+/** What the words of the tables mean. */
+const READING: readonly (readonly [Configuration['word'], string])[] = [
+  ['meets', 'the runs of the check show that the mean meets every target'],
+  [
+    'misses',
+    'they show that the mean misses a target, or meets it by less than is worth having. Its first runs may look better: ' +
+      'they chose what was looked at, and do not count here',
+  ],
   ['undecided', 'the runs ended before either was shown'],
   ['not checked', 'it costs more than the choice, so that it need not be decided'],
+  ['no value', 'a run gave no value of a target, so that nothing is said'],
 ];
 
-const reading = (): string =>
-  `<dl>\n${READING.map(([word, means]) => `<dt>${word}</dt><dd>${escapeHtml(means)}</dd>`).join('\n')}\n</dl>`;
+function reading({ configurations }: Sized): string {
+  const found = new Set(configurations.map(({ word }) => word));
+  const rows = READING.filter(([word]) => found.has(word)).map(
+    ([word, means]) => `<dt>${WORDS[word]}</dt><dd>${escapeHtml(means)}</dd>`,
+  );
+  return rows.length > 0 ? `<dl>\n${rows.join('\n')}\n</dl>\n` : '';
+}
 
 /** What is said of a step, or that nothing is. */
 function closer(sized: Sized): string {
@@ -76,7 +87,7 @@ export function sizedPage(sized: Sized, provenance: SizedProvenance): string {
     section('choice', 'How much is enough', `<ul class="verdict">\n${verdict.join('\n')}\n</ul>`),
     section('steps', 'What one more buys', closer(sized)),
     section('curve', 'What it costs', curveSection(sized)),
-    section('reading', 'How to read this', `${reading()}\n${sizedNotes(sized).map(note).join('\n')}`),
+    section('reading', 'How to read this', `${reading(sized)}${sizedNotes(sized).map(note).join('\n')}`),
     section('about', 'The line', `<p>${escapeHtml(about)}</p>`),
     section('origin', 'Provenance', originList({ ...provenance, seeds: seedsText(sized) })),
     section('text', 'Scenario text', [unfolded(file, scenarioText), ...joined.map((one) => unfolded(one.file, one.text))].join('\n')), // biome-ignore format: one line reads better

@@ -61,9 +61,10 @@ export function stepRows(sized: Sized): RowColumn[] {
   ];
 }
 
-const WORDS: Readonly<Record<Configuration['word'], string>> = {
+/** As tables show them; what `misses` may still meet its target by less than is worth having. */
+export const WORDS: Readonly<Record<Configuration['word'], string>> = {
   meets: 'meets',
-  misses: 'misses',
+  misses: 'not, or hardly',
   undecided: 'undecided',
   'not checked': 'not checked',
   'no value': 'no value',
