@@ -126,15 +126,14 @@ function marginsText({ chosen, sizes }: Sized): string | null {
     : null;
 }
 
-const SPENT = {
-  runs: 'It ended because the runs allowed were done; --at-most N allows more.',
-  time: 'It ended because the time allowed was over; --within "30 min" allows more.',
-};
+/** The same whether runs or time were over, since runs as many give the same report again. */
+const spentText = ({ runs }: Sized): string =>
+  `It ended after ${counted(runs, 'run')}, as many as were allowed or as there was time for; --at-most and --within allow more.`;
 
 /** What is said of the choice, a sentence or two each. */
 export function sizedVerdict(sized: Sized): string[] {
   const found = [choiceText(sized), guaranteeText(sized), `${extent(sized)}.`, marginsText(sized)];
-  if (sized.spent !== null) found.push(SPENT[sized.spent]);
+  if (sized.spent !== null) found.push(spentText(sized));
   return found.filter((text) => text !== null && text !== '') as string[];
 }
 
