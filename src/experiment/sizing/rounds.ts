@@ -14,6 +14,9 @@ interface Settings {
   readonly sure: number;
 }
 
+/** Runs before a check says anything; with fewer it would have to see many more in the end. */
+const FIRST_STAGE = 10;
+
 /** A choice moves by a step or two in each round, so that many more would mean that the search had gone astray. */
 const MOST_ROUNDS = 8;
 
@@ -90,7 +93,8 @@ export class Rounds {
     points: readonly Point[],
     how: { readonly from: number; readonly error: number; readonly upTo: number },
   ): Promise<void> {
-    const check = new Check({ ...this.settings, ...how }, points);
+    const first = Math.max(this.settings.first, FIRST_STAGE);
+    const check = new Check({ ...this.settings, ...how, first }, points);
     this.checks.push(check);
     await check.decide();
   }
