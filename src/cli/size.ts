@@ -1,4 +1,5 @@
-import { readScenario, type ScenarioFile } from '../experiment/scenario-file.ts';
+import type { ScenarioFile } from '../experiment/scenario-file.ts';
+import { readSettled } from '../experiment/settled.ts';
 import { questionOf } from '../experiment/sizing/question.ts';
 import { type Sized, type SizingSettings, sized } from '../experiment/sizing/sized.ts';
 import { Space } from '../experiment/sizing/space.ts';
@@ -134,7 +135,7 @@ function write(
 /** Looks for the least cost at which targets are met. Writes a report unless JSON alone is asked for; JSON with --out does both. */
 export async function sizeCommand(given: Given): Promise<number> {
   const within = secondsOf(given.within);
-  const read = readScenario(given.file, given.with);
+  const read = await readSettled(given.file, given.with, given);
   const { scenario, sha256 } = read;
   const spec = specOf(scenario, given.sizing);
   const modules = await modulesOf(given, scenario);
