@@ -124,6 +124,21 @@ const sizing = {
   within: { type: 'string', requiresArg: true, describe: 'time in all, such as "1 h"; else 10 min' },
 } as const;
 
+const tracing = {
+  seed: { type: 'number', requiresArg: true, default: 1, describe: 'which run' },
+  part: {
+    type: 'number',
+    requiresArg: true,
+    describe: 'number of the part to follow; else what the run came to',
+  },
+  'true-values': { type: 'boolean', default: false, describe: 'tell, too, what no policy sees' },
+  out: {
+    type: 'string',
+    requiresArg: true,
+    describe: 'folder for the event log of the run; else none is written',
+  },
+} as const;
+
 const OPTIONS = {
   compare: {
     ...joined,
@@ -146,6 +161,7 @@ const OPTIONS = {
   run: { ...joined, policy, seeds, workers, json, ...modules },
   check: { ...joined, json },
   explain: { seeds: { ...seeds, describe: 'runs to simulate; else 10' }, json },
+  trace: { ...joined, policy, ...tracing, json },
   rerun: {
     workers,
     out: { ...out, describe: 'folder that keeps what is made anew; else it is not kept' },
@@ -157,6 +173,8 @@ const COMMANDS = [...Object.keys(OPTIONS), COMPLETION];
 /** The most that is taken for a whole number: each run and each worker needs memory. */
 const MOST: Readonly<Record<string, number>> = {
   seeds: MOST_SEEDS,
+  seed: MOST_SEEDS,
+  part: 1e9,
   workers: 256,
   'module-timeout': 3600,
   points: 10_000,
@@ -338,6 +356,21 @@ export async function main(args: readonly string[]): Promise<number> {
       },
     )
     .command(
+      'trace <file>',
+      'follow one part through one run, or write down all that happened',
+      (command) =>
+        file(command)
+          .options(OPTIONS.trace)
+          .check(soundOptions)
+          .epilogue(
+            exampleOf('trace scenarios/tray-cell.yaml --seed 1 --part 812', 'from sheet to assembly'),
+          ),
+      async (given) => {
+        const { traceCommand } = await import('./trace.ts');
+        code = await traceCommand(given as never);
+      },
+    )
+    .command(
       'rerun <report>',
       'make a report again from what it records, and compare byte for byte',
       (command) =>
@@ -356,7 +389,7 @@ export async function main(args: readonly string[]): Promise<number> {
       },
     )
     .completion(COMPLETION, 'print a script that lets bash or zsh complete commands and options')
-    .demandCommand(1, 'say what to do: compare, cross, vary, size, run, check, explain or rerun')
+    .demandCommand(1, 'say what to do: compare, cross, vary, size, run, check, explain, trace or rerun')
     .strict()
     .help()
     .alias('help', 'h')

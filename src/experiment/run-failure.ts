@@ -1,6 +1,7 @@
 import { EndlessLoopError } from '../kernel/calendar.ts';
 import { SelfCheckError } from '../line/self-check.ts';
 import { StandstillError } from '../line/standstill.ts';
+import { TraceTooLongError } from '../line/trace/log.ts';
 import { PolicyModuleFault } from '../policy/module/calls.ts';
 import { RunawayResponseError } from '../policy/runaway.ts';
 import { ChangeError } from '../scenario/changed.ts';
@@ -12,6 +13,7 @@ const FAILURES = [
   RunawayResponseError,
   PolicyModuleFault,
   ChangeError,
+  TraceTooLongError,
 ];
 
 /** Why a run failed, in words; null where the error is a fault of the program. */

@@ -27,16 +27,33 @@ type Growing<Of> = { -readonly [Key in keyof Of]: Of[Key] };
 /** An event without what the log itself adds to it. */
 type Told<Of> = Of extends PartEvent | Truth ? Omit<Of, 'at' | 'part'> : never;
 
+/** More events of parts than these would not fit into memory with all that is made of them. */
+const MOST_EVENTS = 4_000_000;
+
+/** The run is too long to write down all that happens in it. */
+export class TraceTooLongError extends Error {
+  constructor(most: number, now: number) {
+    const hours = Number((now / 3600).toPrecision(3));
+    super(
+      `a trace holds at most ${most} events of parts, and this run had as many after ${hours} h; give it a shorter "length" under "run"`,
+    );
+    this.name = 'TraceTooLongError';
+  }
+}
+
 /** What is written down of the parts of one line while it runs. */
 export class Log {
   readonly events: PartEvent[] = [];
   readonly truths: Truth[] = [];
   readonly parts: Growing<TracedPart>[] = [];
   private readonly line: Line;
+  private readonly most: number;
   private readonly rows: Followed[] = [];
 
-  constructor(line: Line) {
+  /** @param most how many events of parts it holds */
+  constructor(line: Line, most = MOST_EVENTS) {
     this.line = line;
+    this.most = most;
   }
 
   get now(): number {
@@ -48,8 +65,12 @@ export class Log {
     return this.rows[row]!;
   }
 
-  /** A part has been started, by a station that is told as `begin`. */
+  /**
+   * A part has been started, by a station that says so later.
+   * @throws TraceTooLongError
+   */
   start(row: number): void {
+    if (this.events.length >= this.most) throw new TraceTooLongError(this.most, this.now);
     const number = this.parts.push({
       number: this.parts.length + 1,
       ...{ started: this.now, station: '', from: null, left: null },

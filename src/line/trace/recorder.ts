@@ -28,7 +28,13 @@ export class Recorder {
   readonly episodes = new Episodes();
   private readonly responses: TracedResponse[] = [];
   private readonly adjustments: Adjustment[] = [];
+  private readonly most: number | undefined;
   private followed: Followed | null = null;
+
+  /** @param most how many events of parts are written down; by default as many as fit into memory */
+  constructor(most?: number) {
+    this.most = most;
+  }
 
   /** What comes back is told whether a response, by its place among these, is in force. */
   turned(responses: readonly ResponseSpec[], clock: { readonly now: number }) {
@@ -43,9 +49,9 @@ export class Recorder {
     };
   }
 
-  /** Follows a line, of which all is built that there will be, before its first part. */
+  /** Follows a line, of which all is built that there will be, before its first part. It throws as it runs: TraceTooLongError. */
   follow(line: Line, scenario: Scenario): void {
-    const log = new Log(line);
+    const log = new Log(line, this.most);
     const supply = new Supply(line);
     const does = new Map(scenario.stations.map((spec) => [spec.name, spec.does]));
     const levels = followMoves(line, does, log);

@@ -1,0 +1,29 @@
+import { logRows } from './log-rows.ts';
+import { logCsv, logParquet } from './log-table.ts';
+import { ORIGIN, ocelText } from './ocel.ts';
+import { head, type TraceSource } from './trace-json.ts';
+
+interface LogFile {
+  readonly name: string;
+  readonly content: string | Uint8Array;
+}
+
+/** The event log of a run as files: a table twice, and the same in an open standard. */
+export function logFiles({ trace, origin }: TraceSource, withTruth: boolean): LogFile[] {
+  const rows = logRows(trace, withTruth);
+  return [
+    { name: 'events.csv', content: logCsv(rows) },
+    { name: 'events.parquet', content: logParquet(rows, origin) },
+    { name: 'events.ocel.json', content: ocelText(trace, rows, origin) },
+  ];
+}
+
+/** Where the files come from, for those that have no place to say it themselves. */
+export function logOrigin(source: TraceSource, sha256: Readonly<Record<string, string>>): string {
+  const document = {
+    ...head(source, 'mendline events 1'),
+    start_is_called: new Date(ORIGIN).toISOString(),
+    files: Object.entries(sha256).map(([file, digest]) => ({ file, sha256: digest })),
+  };
+  return `${JSON.stringify(document, null, 2)}\n`;
+}

@@ -1,0 +1,154 @@
+import type { PartEvent } from '../../line/trace/part-events.ts';
+import type { Piece } from '../../line/trace/piece.ts';
+import type { Trace, Truth } from '../../line/trace/trace.ts';
+
+export type Value = string | number | boolean;
+export type Kind = 'integer' | 'float' | 'string' | 'boolean';
+
+/** One event of a log: to what it happened, and what is to be said of it, by the names of columns. */
+export interface LogRow {
+  /** s since the start of the run. */
+  readonly at: number;
+  readonly event: string;
+  readonly part?: number;
+  readonly station?: string;
+  readonly machine?: string;
+  readonly stock?: string;
+  readonly lot?: number;
+  /** What the part was started from, or tried with. */
+  readonly pieces?: readonly Piece[];
+  readonly disturbance?: string;
+  readonly response?: string;
+  readonly values: Readonly<Record<string, Value>>;
+}
+
+const pieceValues = (pieces: readonly Piece[], role: string) =>
+  Object.fromEntries(
+    pieces.flatMap(({ stock, lot, piece }) => [
+      [`${role}_lot_${stock}`, lot],
+      [`${role}_piece_${stock}`, piece],
+    ]),
+  );
+
+/** What an event says besides where and of which part it is. */
+function valuesOf(event: PartEvent): LogRow['values'] {
+  switch (event.kind) {
+    case 'started':
+      return event.from === null
+        ? {}
+        : { ...pieceValues([event.from], 'from'), ...(event.cavity && { cavity: event.cavity }) };
+    case 'read':
+      return { read: event.how, sent_to_be_marked: event.sent };
+    case 'gauged':
+      return {
+        ...{ known: event.known, off_limits: event.off },
+        ...Object.fromEntries(
+          event.readings.map(({ feature, reading }) => [`reading_${feature}_mm`, reading]),
+        ),
+      };
+    case 'tried':
+      return { result: event.result, ...pieceValues(event.mates, 'mate') };
+    case 'aside':
+      return pieceValues(event.mates, 'mate');
+    case 'scrapped':
+      return { why: event.why };
+    default:
+      return {};
+  }
+}
+
+function partRow(event: PartEvent): LogRow {
+  const { at, kind, part, station } = event;
+  const pieces =
+    event.kind === 'started' ? event.from && [event.from] : 'mates' in event ? event.mates : null;
+  return {
+    ...{ at, event: kind, part, station },
+    ...('machine' in event && { machine: event.machine }),
+    ...(pieces && { pieces }),
+    values: valuesOf(event),
+  };
+}
+
+function truthValues(truth: Truth): LogRow['values'] {
+  switch (truth.kind) {
+    case 'size':
+      return { [`true_${truth.feature}_mm`]: truth.size };
+    case 'flaw':
+      return { true_flaw: truth.flaw };
+    case 'mark':
+      return { true_mark_took: truth.took, ...(truth.grade && { true_mark_grade: truth.grade }) };
+    case 'clearances':
+      return Object.fromEntries(truth.clearances.map((mm, i) => [`clearance_${i + 1}_mm`, mm]));
+  }
+}
+
+/** From and to, where it has ended, as two rows. */
+const spanned = (row: LogRow, end: number | null): LogRow[] => [
+  { ...row, event: `${row.event} begins` },
+  ...(end === null ? [] : [{ ...row, at: end, event: `${row.event} ends` }]),
+];
+
+function stateRows({ stations }: Trace): LogRow[] {
+  return stations.flatMap(({ name, machines }) =>
+    machines.flatMap(({ name: machine, states: { at, value } }) =>
+      at.map(
+        (time, i): LogRow => ({
+          ...{ at: time, event: 'state', station: name, machine, values: { state: value[i]! } },
+        }),
+      ),
+    ),
+  );
+}
+
+function orderRows({ stocks }: Trace): LogRow[] {
+  return stocks.flatMap(({ name: stock, orders }) =>
+    orders.flatMap(({ number: lot, pieces, placed, expedited, came }): LogRow[] => [
+      { at: placed, event: 'ordered', stock, lot, values: { amount: pieces } },
+      ...(expedited === null ? [] : [{ at: expedited, event: 'expedited', stock, lot, values: {} }]),
+      ...(came === null
+        ? []
+        : [{ at: came.at, event: 'delivered', stock, lot, values: { amount: came.pieces } }]),
+    ]),
+  );
+}
+
+/** All events of a run in the order of time; what no policy sees only where it is asked for, but when it was disturbed. */
+export function logRows(trace: Trace, withTruth: boolean): LogRow[] {
+  const rows = [
+    ...trace.disturbances.flatMap(({ name, begin, end }) =>
+      spanned({ at: begin, event: 'disturbance', disturbance: name, values: {} }, end),
+    ),
+    ...trace.responses.flatMap(({ number, does, name, began, ended }) =>
+      spanned({ at: began, event: 'response', response: `${number} ${name ?? does}`, values: {} }, ended),
+    ),
+    ...trace.adjustments.map(
+      ({ at, setting, how, to }): LogRow => ({
+        ...{ at, event: how, values: { setting, to } },
+      }),
+    ),
+    ...orderRows(trace),
+    ...stateRows(trace),
+    ...trace.events.map(partRow),
+    ...(withTruth ? trace.truths : []).map(
+      (truth): LogRow => ({
+        ...{ at: truth.at, event: `true ${truth.kind}`, part: truth.part, station: truth.station },
+        values: truthValues(truth),
+      }),
+    ),
+  ];
+  return rows.sort((one, other) => one.at - other.at);
+}
+
+/** What kind of value stands under a name. */
+export function kindOf(name: string, value: Value): Kind {
+  if (typeof value !== 'number') return typeof value === 'boolean' ? 'boolean' : 'string';
+  return name === 'to' || /_(?:mm|s)$/.test(name) ? 'float' : 'integer';
+}
+
+/** The names of all values, with their kinds, in the order in which they first appear. */
+export function valueKinds(rows: readonly LogRow[]): ReadonlyMap<string, Kind> {
+  const kinds = new Map<string, Kind>();
+  for (const { values } of rows)
+    for (const name in values) if (!kinds.has(name)) kinds.set(name, kindOf(name, values[name]!));
+  return kinds;
+}

@@ -1,0 +1,53 @@
+import { parquetWriteBuffer } from 'hyparquet-writer';
+import { type Cell, csvText } from '../csv.ts';
+import { type Origin, originRows } from '../origin.ts';
+import { type Kind, type LogRow, type Value, valueKinds } from './log-rows.ts';
+
+interface Column {
+  readonly name: string;
+  readonly kind: Kind;
+  readonly of: (row: LogRow, i: number) => Value | undefined;
+}
+
+/** The columns of a log: what each event is about, and what is said of it. */
+function columnsOf(rows: readonly LogRow[]): Column[] {
+  return [
+    { name: 'event_id', kind: 'integer', of: (_, i) => i + 1 },
+    { name: 'time_s', kind: 'float', of: ({ at }) => at },
+    { name: 'event', kind: 'string', of: ({ event }) => event },
+    { name: 'part', kind: 'integer', of: ({ part }) => part },
+    { name: 'station', kind: 'string', of: ({ station }) => station },
+    { name: 'machine', kind: 'string', of: ({ machine }) => machine },
+    { name: 'stock', kind: 'string', of: ({ stock }) => stock },
+    { name: 'lot', kind: 'integer', of: ({ lot }) => lot },
+    { name: 'disturbance', kind: 'string', of: ({ disturbance }) => disturbance },
+    { name: 'response', kind: 'string', of: ({ response }) => response },
+    ...[...valueKinds(rows)].map(
+      ([name, kind]): Column => ({ name, kind, of: ({ values }) => values[name] }),
+    ),
+  ];
+}
+
+const cell = (value: Value | undefined): Cell => (typeof value === 'boolean' ? String(value) : value);
+
+/** One row an event. */
+export function logCsv(rows: readonly LogRow[]): string {
+  const columns = columnsOf(rows);
+  return csvText(
+    columns.map(({ name }) => name),
+    rows.map((row, i) => columns.map(({ of }) => cell(of(row, i)))),
+  );
+}
+
+const TYPES = { integer: 'INT32', float: 'DOUBLE', string: 'STRING', boolean: 'BOOLEAN' } as const;
+
+/** The same as Apache Parquet; where it comes from stands in the key-value metadata of the file. */
+export function logParquet(rows: readonly LogRow[], origin: Origin): Uint8Array {
+  const columnData = columnsOf(rows).map(({ name, kind, of }) => ({
+    ...{ name, type: TYPES[kind], nullable: true, data: rows.map((row, i) => of(row, i) ?? null) },
+  }));
+  const kvMetadata = originRows(origin).map(([key, value]) => ({ key: `mendline ${key}`, value }));
+  return new Uint8Array(
+    parquetWriteBuffer({ columnData, kvMetadata, createdBy: `mendline ${origin.version}` }),
+  );
+}

@@ -1,0 +1,182 @@
+import type { Trace } from '../../line/trace/trace.ts';
+import { type Origin, originRows } from '../origin.ts';
+import { type Kind, kindOf, type LogRow, type Value } from './log-rows.ts';
+
+/** What the start of a run is called where a date is asked for: runs have none of their own. */
+export const ORIGIN = Date.UTC(2000, 0, 1);
+
+interface Attribute {
+  readonly name: string;
+  readonly value: Value;
+}
+interface Relationship {
+  readonly objectId: string;
+  readonly qualifier: string;
+}
+interface OcelObject {
+  readonly id: string;
+  readonly type: string;
+  readonly attributes: readonly (Attribute & { readonly time: string })[];
+  readonly relationships: readonly Relationship[];
+}
+interface OcelEvent {
+  readonly id: string;
+  readonly type: string;
+  readonly time: string;
+  readonly attributes: readonly Attribute[];
+  readonly relationships: readonly Relationship[];
+}
+interface OcelType {
+  readonly name: string;
+  readonly attributes: readonly { readonly name: string; readonly type: Kind }[];
+}
+
+const timeText = (seconds: number) => new Date(ORIGIN + Math.round(seconds * 1000)).toISOString();
+
+/** The kind stands first and a number last, so that no two names give the same. */
+const ids = {
+  part: (number: number) => `part/${number}`,
+  assembly: (number: number) => `assembly/${number}`,
+  piece: (stock: string, piece: number) => `piece/${stock}/${piece}`,
+  lot: (stock: string, lot: number) => `lot/${stock}/${lot}`,
+  stock: (name: string) => `stock/${name}`,
+  station: (name: string) => `station/${name}`,
+  machine: (station: string, slot: number) => `machine/${station}/${slot + 1}`,
+  disturbance: (name: string) => `disturbance/${name}`,
+  response: (name: string) => `response/${name}`,
+};
+
+/** All objects, each once, in the order in which they come up. */
+class Objects {
+  readonly all = new Map<string, OcelObject>();
+
+  add(
+    id: string,
+    type: string,
+    values: Readonly<Record<string, Value>>,
+    relationships: readonly Relationship[] = [],
+    at = 0,
+  ): string {
+    if (this.all.has(id)) return id;
+    const attributes = Object.entries(values).map(([name, value]) => ({ name, time: timeText(at), value }));
+    this.all.set(id, { id, type, attributes, relationships });
+    return id;
+  }
+
+  lot(stock: string, number: number, at: number): string {
+    const of = this.add(ids.stock(stock), 'stock', { name: stock });
+    return this.add(
+      ids.lot(stock, number),
+      'lot',
+      { stock, number },
+      [{ objectId: of, qualifier: 'of stock' }],
+      at,
+    );
+  }
+
+  piece({ stock, lot, piece }: { stock: string; lot: number; piece: number }, at: number): string {
+    const of = this.lot(stock, lot, at);
+    const related = [{ objectId: of, qualifier: 'of lot' }];
+    return this.add(ids.piece(stock, piece), 'piece', { stock, number: piece }, related, at);
+  }
+}
+
+/** Whether the part and its mates are one from this event on. */
+const joins = ({ event, values }: LogRow) =>
+  event === 'tried' && (values.result === 'fits' || values.result === 'pressed');
+
+/** The stations with their machines, whose places are known by name. */
+function addStations({ stations }: Trace, objects: Objects): ReadonlyMap<string, string> {
+  const machines = new Map<string, string>();
+  for (const { name, does, machines: own } of stations) {
+    const station = objects.add(ids.station(name), 'station', { name, does });
+    for (const [slot, machine] of own.entries()) {
+      const related = [{ objectId: station, qualifier: 'of station' }];
+      const id = objects.add(ids.machine(name, slot), 'machine', { name: machine.name }, related);
+      machines.set(`${name}\n${machine.name}`, id);
+    }
+  }
+  return machines;
+}
+
+/** What a row happened to. */
+function relationsOf(row: LogRow, objects: Objects, machines: ReadonlyMap<string, string>): Relationship[] {
+  const { at, part, station, machine, stock, lot, pieces = [], disturbance, response } = row;
+  const related: Relationship[] = [];
+  const relate = (objectId: string, qualifier: string) => void related.push({ objectId, qualifier });
+  const made = pieces.map((piece) => objects.piece(piece, at));
+  if (part !== undefined) {
+    const from =
+      row.event === 'started' ? made.map((objectId) => ({ objectId, qualifier: 'made from' })) : [];
+    relate(objects.add(ids.part(part), 'part', { number: part }, from, at), 'part');
+    if (joins(row)) {
+      const parts = [
+        { objectId: ids.part(part), qualifier: 'has part' },
+        ...made.map((objectId) => ({ objectId, qualifier: 'has mate' })),
+      ];
+      relate(objects.add(ids.assembly(part), 'assembly', { number: part }, parts, at), 'makes');
+    } else if (row.event === 'good' && objects.all.has(ids.assembly(part)))
+      relate(ids.assembly(part), 'assembly');
+  }
+  for (const id of made) relate(id, row.event === 'started' ? 'from' : 'mate');
+  if (station !== undefined) relate(ids.station(station), 'at');
+  if (machine !== undefined) relate(machines.get(`${station}\n${machine}`)!, 'on');
+  if (stock !== undefined) {
+    relate(objects.lot(stock, lot!, at), 'lot');
+    relate(ids.stock(stock), 'stock');
+  }
+  if (disturbance !== undefined)
+    relate(objects.add(ids.disturbance(disturbance), 'disturbance', { name: disturbance }), 'disturbance');
+  if (response !== undefined)
+    relate(objects.add(ids.response(response), 'response', { name: response }), 'response');
+  return related;
+}
+
+/** The types that there are, each with all attributes that any of them has. */
+function typesOf(
+  them: Iterable<{ readonly type: string; readonly attributes: readonly Attribute[] }>,
+): OcelType[] {
+  const types = new Map<string, Map<string, Kind>>();
+  for (const { type, attributes } of them) {
+    if (!types.has(type)) types.set(type, new Map());
+    const known = types.get(type)!;
+    for (const { name, value } of attributes) if (!known.has(name)) known.set(name, kindOf(name, value));
+  }
+  return [...types].map(([name, attributes]) => ({
+    name,
+    attributes: [...attributes].map(([attribute, type]) => ({ name: attribute, type })),
+  }));
+}
+
+/**
+ * The log as OCEL 2.0 in its JSON format (ocel-standard.org, version 2.0, 2023): events with the objects that they
+ * happened to. Second 0 of the run is called 2000-01-01T00:00:00Z, and times are rounded to the millisecond. Where the log
+ * comes from stands in the one object of the type "run". One event or object a line.
+ */
+export function ocelText(trace: Trace, rows: readonly LogRow[], origin: Origin): string {
+  const objects = new Objects();
+  objects.add('run/1', 'run', {
+    ...Object.fromEntries(originRows(origin)),
+    ...{ policy: trace.policy, seed: trace.seed, warm_up_s: trace.warmUp, end_s: trace.end },
+  });
+  const machines = addStations(trace, objects);
+  const events = rows.map(
+    (row, i): OcelEvent => ({
+      id: `event/${i + 1}`,
+      type: row.event,
+      time: timeText(row.at),
+      attributes: Object.entries(row.values).map(([name, value]) => ({ name, value })),
+      relationships: relationsOf(row, objects, machines),
+    }),
+  );
+  const sections = {
+    eventTypes: typesOf(events),
+    objectTypes: typesOf(objects.all.values()),
+    events,
+    objects: [...objects.all.values()],
+  };
+  const each = Object.entries(sections).map(
+    ([name, them]) => `"${name}":[\n${them.map((it) => JSON.stringify(it)).join(',\n')}\n]`,
+  );
+  return `{\n${each.join(',\n')}\n}\n`;
+}
