@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { logRows } from '../../../src/report/trace/log-rows.ts';
+import { ocelText } from '../../../src/report/trace/ocel.ts';
+import { brokenRules, type Ocel } from './ocel-rules.ts';
+import { SOURCE } from './traced-sample.ts';
+
+const made = (withTruth = false) => {
+  const { trace, origin } = SOURCE();
+  return JSON.parse(ocelText(trace, logRows(trace, withTruth), origin)) as Ocel;
+};
+
+/** The minimal example of the format's public description, which must pass; what is left out of it are empty lists. */
+const MINIMAL: Ocel = {
+  eventTypes: [{ name: 'create-order', attributes: [{ name: 'total-items', type: 'integer' }] }],
+  objectTypes: [{ name: 'order', attributes: [{ name: 'item', type: 'integer' }] }],
+  events: [
+    {
+      ...{ id: 'e1', type: 'create-order', time: '1970-01-01T00:00:00Z' },
+      attributes: [{ name: 'total-items', value: 1 }],
+      relationships: [{ objectId: 'o1', qualifier: 'item' }] as never,
+    },
+  ],
+  objects: [
+    {
+      ...{ id: 'o1', type: 'order', relationships: [] },
+      attributes: [{ name: 'item', time: '1970-01-01T00:00:00Z', value: 1 }] as never,
+    },
+  ],
+};
+
+describe('the rules that logs are tested by', () => {
+  it('let the published example pass, and find what is wrong', () => {
+    expect(brokenRules(MINIMAL)).toEqual([]);
+    const event = MINIMAL.events[0]!;
+    const wrong: readonly Partial<Ocel>[] = [
+      { eventTypes: [] },
+      { objects: [] },
+      { objects: [...MINIMAL.objects, ...MINIMAL.objects] },
+      { events: [{ ...event, time: '1 Jan 1970' }] },
+      { events: [{ ...event, attributes: [{ name: 'total-items', value: 1.5 }] }] },
+      { events: [{ ...event, attributes: [{ name: 'other', value: 1 }] }] },
+      { objectTypes: [{ name: 'order', attributes: [{ name: 'item', type: 'number' }] }] },
+    ];
+    for (const change of wrong) expect(brokenRules({ ...MINIMAL, ...change })).not.toEqual([]);
+    const { objects: _, ...three } = MINIMAL;
+    expect(brokenRules(three)).not.toEqual([]);
+  });
+});
+
+describe('ocelText', () => {
+  it('keeps the rules, with and without what no policy sees', () => {
+    expect(brokenRules(made())).toEqual([]);
+    expect(brokenRules(made(true))).toEqual([]);
+    const truth = (document: Ocel) => document.eventTypes.filter(({ name }) => name.startsWith('true '));
+    expect(truth(made())).toEqual([]);
+    expect(truth(made(true)).map(({ name }) => name)).toEqual(['true size', 'true mark', 'true clearances']);
+  });
+
+  it('relates what happens to parts, pieces, lots, assemblies, stations and machines', () => {
+    const { events, objects } = made();
+    const find = (type: string, part: string) =>
+      events.find(
+        (event) => event.type === type && event.relationships.some(({ objectId }) => objectId === part),
+      );
+    // Part 1 is formed by 10 s, marked by 11 s, not gauged, and fits the first frame at 12 s.
+    expect(find('tried', 'part/1')).toMatchObject({
+      time: '2000-01-01T00:00:12.000Z',
+      relationships: [
+        { objectId: 'part/1', qualifier: 'part' },
+        { objectId: 'assembly/1', qualifier: 'makes' },
+        { objectId: 'piece/frame/1', qualifier: 'mate' },
+        { objectId: 'station/fitting', qualifier: 'at' },
+      ],
+    });
+    const object = (id: string) => objects.find((it) => it.id === id)!;
+    expect(object('assembly/1').relationships).toEqual([
+      { objectId: 'part/1', qualifier: 'has part' },
+      { objectId: 'piece/frame/1', qualifier: 'has mate' },
+    ]);
+    expect(object('part/2').relationships).toEqual([{ objectId: 'piece/sheet/1', qualifier: 'made from' }]);
+    expect(object('piece/frame/1').relationships).toEqual([{ objectId: 'lot/frame/0', qualifier: 'of lot' }]);
+    // Part 2 does not fit, so there is no assembly of it.
+    expect(objects.map(({ id }) => id)).not.toContain('assembly/2');
+    expect(object('machine/fitting/2').attributes).toMatchObject([{ name: 'name', value: 'fitting 2' }]);
+    expect(object('run/1').attributes.find(({ name }) => name === 'command')!.value).toBe(
+      'mendline trace odd.yaml --seed 1',
+    );
+  });
+});
