@@ -19,7 +19,7 @@ const report = (folder: string) =>
   );
 
 describe('help', () => {
-  it.each([[[]], [['compare']], [['run']], [['check']], [['explain']], [['rerun']]])(
+  it.each([[[]], [['compare']], [['run']], [['check']], [['explain']], [['trace']], [['rerun']]])(
     'of %j exits 0 and says what each option does',
     async (command) => {
       const { code, out, err } = await at.mendline([...command, '--help']);
@@ -36,6 +36,7 @@ describe('help', () => {
     ['run', 'mendline run scenarios/tray-cell.yaml --policy "retune forming"'],
     ['check', 'mendline check scenarios/tray-cell.yaml'],
     ['explain', 'mendline explain scenarios/tray-cell.yaml'],
+    ['trace', 'mendline trace scenarios/tray-cell.yaml --seed 1 --part 812'],
     ['rerun', 'mendline rerun reports/tray-cell'],
   ])('of %s shows a command in one line, to be copied', async (command, example) => {
     const { out } = await at.mendline([command, '--help']);

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { simulate } from '../../../src/experiment/simulate.ts';
 import { traced } from '../../../src/experiment/traced.ts';
+import { TraceTooLongError } from '../../../src/line/trace/log.ts';
 import type { PartEvent } from '../../../src/line/trace/part-events.ts';
+import { Recorder } from '../../../src/line/trace/recorder.ts';
 import type { Trace } from '../../../src/line/trace/trace.ts';
 import { blanks, small } from '../small-line.ts';
 import { expectAgreement } from './replayed.ts';
@@ -157,6 +159,12 @@ stations:
       { at: 12, kind: 'mark', station: 'marking', took: true, grade: null },
       { at: 14, kind: 'clearances', station: 'fitting', clearances: [-1] },
     ]);
+  });
+
+  it('is refused, in words, for a run that has more events than are kept', () => {
+    const run = () => simulate(small('35 s', two), 'carry on', 1, false, undefined, new Recorder(9));
+    expect(run).toThrow(TraceTooLongError);
+    expect(run).toThrow('holds at most 9 events');
   });
 
   it('tells when disturbances and responses began and ended', () => {
