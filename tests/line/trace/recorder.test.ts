@@ -161,6 +161,76 @@ stations:
     ]);
   });
 
+  it('tells which parts go past a station, and are kept and done there in the end', () => {
+    // A part every 10 s; that of 20 s passes the wash, is packed by 23 s, kept until 25 s and washed until 29 s.
+    const trace = of(
+      '50 s',
+      `${blanks(`
+  feed: { does: work, takes: blank, cycle: 10 s, to: wash }
+  wash: { does: work, buffer: 9, cycle: 4 s, to: pack }
+  pack: { does: work, buffer: 9, cycle: 3 s, to: good }
+`)}
+policies:
+  past: [{ do: skip, station: wash, later: yes, when: { from: 15 s, to: 25 s } }]
+`,
+      'past',
+    );
+    expect(storyOf(trace, 2).map(({ at, kind, station }) => [at, kind, station])).toEqual([
+      [10, 'started', 'feed'],
+      [10, 'begins', 'feed'],
+      [20, 'ends', 'feed'],
+      [20, 'passes', 'wash'],
+      [20, 'waits', 'pack'],
+      [20, 'begins', 'pack'],
+      [23, 'ends', 'pack'],
+      [23, 'kept', 'wash'],
+      [25, 'waits', 'wash'],
+      [25, 'begins', 'wash'],
+      [29, 'ends', 'wash'],
+      [29, 'good', 'wash'],
+    ]);
+  });
+
+  it('tells which mates were joined to what was put aside, and which came later', () => {
+    // Trays come every 10 s from 10 s on. The one frame is taken at 10 s, nine come at 55 s; pins are always there.
+    const trace = of(
+      '60 s',
+      `
+stock:
+  sheet: { unlimited: true }
+  pin: { unlimited: true }
+  frame: { on-hand: 1, reorder-at: 0, order: 9, lead-time: 45 s, features: { groove: { nominal: 11 mm } } }
+parts:
+  tray: { features: { rim: { nominal: 10 mm, made-at: forming } } }
+stations:
+  forming: { does: form, takes: sheet, makes: tray, per-sheet: 1, cycle: 10 s, to: assembly }
+  assembly:
+    does: assemble
+    buffer: 9
+    takes: [pin, frame]
+    cycle: 6 s
+    fits: [{ hole: frame.groove, shaft: rim, least: 0.5 mm, most: 1.5 mm }]
+    misfit: scrap
+    to: good
+policies:
+  ahead:
+    - { do: build-ahead, at: assembly, without: frame, up-to: 2, finish: 4 s, when: { stock: frame, below: 1 } }
+`,
+      'ahead',
+    );
+    const pin = { stock: 'pin', lot: 0, piece: 2 };
+    const frame = { stock: 'frame', lot: 1, piece: 2 };
+    const station = { station: 'assembly' };
+    expect(storyOf(trace, 2).filter(({ at }) => at >= 26)).toEqual([
+      { at: 26, kind: 'ends', ...station, machine: 'assembly' },
+      { at: 26, kind: 'aside', ...station, mates: [pin] },
+      { at: 55, kind: 'begins', ...station, machine: 'assembly' },
+      { at: 59, kind: 'ends', ...station, machine: 'assembly' },
+      { at: 59, kind: 'tried', ...station, mates: [pin, frame], result: 'fits' },
+      { at: 59, kind: 'good', ...station },
+    ]);
+  });
+
   it('is refused, in words, for a run that has more events than are kept', () => {
     const run = () => simulate(small('35 s', two), 'carry on', 1, false, undefined, new Recorder(9));
     expect(run).toThrow(TraceTooLongError);
