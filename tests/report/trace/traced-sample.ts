@@ -8,7 +8,7 @@ import { ORIGIN } from '../origin-sample.ts';
  * Two trays a sheet every 10 s, from 0 to 60 s, the second 2 mm too large: gauged, and scrapped as it does not fit. Each
  * meets a frame, of which an order of 4 takes 5 s. A station, a disturbance and a response have names that a spreadsheet would run.
  */
-export const ODD = `mendline: 1
+const ODD = `mendline: 1
 title: An odd cell
 about: Invented, and worked out by hand.
 run: { warm-up: 5 s, length: 55 s, seeds: 1 }
