@@ -1,12 +1,14 @@
-// Writes the formats of scenarios, supplements and comparison.json as JSON Schema, for editors and readers to check by.
+// Writes the formats of scenarios, supplements, comparison.json and selection.json as JSON Schema, for editors and readers to check by.
 import { writeFileSync } from 'node:fs';
 import { comparisonJsonSchema } from '../.build/report/comparison-schema.js';
+import { selectionJsonSchema } from '../.build/report/selection/selection-schema.js';
 import { jsonSchema, supplementJsonSchema } from '../.build/scenario/json-schema.js';
 
 const written = {
   'scenarios/scenario.schema.json': jsonSchema(),
   'scenarios/supplement.schema.json': supplementJsonSchema(),
   'reports/comparison.schema.json': comparisonJsonSchema(),
+  'reports/selection.schema.json': selectionJsonSchema(),
 };
 for (const [name, schema] of Object.entries(written))
   writeFileSync(new URL(`../${name}`, import.meta.url), `${JSON.stringify(schema, null, 2)}\n`);

@@ -11,6 +11,7 @@ import { compareTwins } from '../experiment/twins.ts';
 import { wrap } from '../report/columns.ts';
 import { runsCsv } from '../report/csv.ts';
 import { comparisonPieces } from '../report/json.ts';
+import { narrowedSentences } from '../report/narrowed-text.ts';
 import { type Origin, typed } from '../report/origin.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import { comparisonPage } from '../report/page.ts';
@@ -21,12 +22,21 @@ import { listed } from '../report/words.ts';
 import { boundLast, boundOf } from '../scenario/bound.ts';
 import { alsoKinds, writeAlso } from './also.ts';
 import { EXIT } from './exit-codes.ts';
-import { chosenPolicies, type Joining, joinedOf, joiningFolder, joiningWords } from './joining.ts';
+import {
+  doUntilNarrow,
+  type GivenHalfWidth,
+  type NarrowRuns,
+  narrowingOf,
+  narrowWords,
+} from './half-width.ts';
+import { chosenPolicies, joinedOf, joiningFolder, joiningWords } from './joining.ts';
 import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
-import { type GivenModules, modulesOf } from './modules.ts';
+import { modulesOf } from './modules.ts';
 import { defaultFolder, doRuns, doTwins, UNFINISHED } from './runs.ts';
+import { outOfTime, refuseWithout } from './stopping.ts';
 import { targetsGiven } from './targets.ts';
+import type { GivenSelection } from './until-decided.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 import { unusedWorth, worthOf } from './worth.ts';
@@ -34,27 +44,21 @@ import { unusedWorth, worthOf } from './worth.ts';
 const RUNS = 'runs.csv';
 const TWINS = 'twins.csv';
 
-interface Given extends Joining, GivenModules {
-  readonly file: string;
-  readonly seeds?: number;
-  readonly workers?: number;
-  readonly json: boolean;
+interface Given extends GivenSelection, GivenHalfWidth {
+  readonly untilDecided?: boolean;
   readonly noTwins?: boolean;
-  readonly resume?: boolean;
-  readonly out?: string;
   readonly also?: readonly string[];
-  readonly worth?: readonly string[];
   readonly pairs?: boolean;
   readonly target?: readonly string[];
 }
 
 /** The words of the command without what leaves the results alone, so that the report is the same on any machine. */
-function provenanceCommand(given: Given): string[] {
+function provenanceCommand(given: Given, narrow: NarrowRuns | undefined): string[] {
   const { file, seeds, noTwins, policyModule = [], worth = [], target = [] } = given;
   const also = alsoKinds(given.also);
   return [
     ...['compare', file, ...joiningWords(given)],
-    ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
+    ...(narrow ? narrowWords(given, narrow.narrowed) : seeds === undefined ? [] : ['--seeds', String(seeds)]),
     ...(noTwins ? ['--no-twins'] : []),
     ...worth.flatMap((amount) => ['--worth', amount]),
     ...target.flatMap((text) => ['--target', text]),
@@ -67,7 +71,8 @@ const sha256Of = (text: string) => createHash('sha256').update(text).digest('hex
 
 /** Compares all policies, or those chosen, where anything disturbs the line with their twins, too. Writes a report unless JSON alone is asked for; JSON with --out does both. */
 export async function compareCommand(given: Given): Promise<number> {
-  const command = provenanceCommand(given);
+  if (given.untilDecided) return (await import('./until-decided.ts')).untilDecidedCommand(given);
+  refuseWithout(given);
   const also = alsoKinds(given.also);
   const worth = worthOf(given.worth);
   if (also.length > 0 && given.json && given.out === undefined)
@@ -81,18 +86,23 @@ export async function compareCommand(given: Given): Promise<number> {
   const { files } = modules;
   const chosen = chosenPolicies(modules, given);
   const joined = joinedOf(read);
-  const wanted =
-    given.out ?? (given.json ? undefined : defaultFolder(given.file, given.seeds, joiningFolder(given)));
+  const narrowing =
+    given.halfWidth === undefined ? undefined : narrowingOf({ ...given, halfWidth: given.halfWidth }, chosen);
+  const suffix = `${joiningFolder(given)}${given.halfWidth === undefined ? '' : '-half-width'}`;
+  const wanted = given.out ?? (given.json ? undefined : defaultFolder(given.file, given.seeds, suffix));
   const folder = wanted === undefined ? undefined : new OutputFolder(wanted);
-  const seeds = given.seeds ?? scenario.run.seeds;
   const journal = journalOf(folder, { read, files, resume: given.resume });
   const ordered = boundLast(chosen);
   const bound = boundOf(ordered);
-  const options = { policies: ordered, seeds, workers: given.workers, modules, out: wanted, journal };
+  const shared = { policies: ordered, workers: given.workers, modules, out: wanted, journal };
   const policies = ordered.map((policy) => policy.name);
   const twinned = scenario.disturbances.length > 0 && !given.noTwins;
+  const narrow = narrowing && (await doUntilNarrow(read, narrowing, { ...shared, twinned }));
+  const seeds = narrow?.narrowed.seeds ?? given.seeds ?? scenario.run.seeds;
+  const options = { ...shared, seeds, done: narrow?.outcomes };
   const pairs = twinned ? await doTwins(read, options) : [];
   const outcomes = twinned ? pairs.map(({ run }) => run) : await doRuns(read, options);
+  const command = provenanceCommand(given, narrow);
   const comparison = compare(policies, outcomes, bound, worth);
   for (const note of unusedWorth(worth, comparison)) process.stderr.write(`${note}\n`);
   const spread = spreadOf(policies, outcomes);
@@ -112,6 +122,7 @@ export async function compareCommand(given: Given): Promise<number> {
     pilot,
     spread,
     targets,
+    narrowed: narrow?.narrowed,
     version: version(),
     command,
     csvSha256: Object.fromEntries(Object.entries(tables).map(([name, text]) => [name, sha256Of(text)])),
@@ -131,6 +142,11 @@ export async function compareCommand(given: Given): Promise<number> {
         { spread, targets },
       ),
     );
+  const said = narrow && narrowedSentences(narrow.narrowed);
+  if (narrowing && narrow && narrow.narrowed.most < narrowing.most)
+    console.error(outOfTime(narrow.narrowed.most));
+  if (!given.json && said)
+    process.stdout.write(`${said.flatMap((text) => wrap(text, columns(), '  ')).join('\n')}\n`);
   if (!given.json && pilot.by === 'pilot')
     process.stdout.write(`${wrap(warmUpSentence(pilot), columns()).join('\n')}\n`);
   if (!folder) return EXIT.done;
@@ -149,6 +165,7 @@ export async function compareCommand(given: Given): Promise<number> {
     pilot,
     spread,
     targets,
+    narrowed: narrow?.narrowed,
     estimated,
     title: scenario.title,
     about: scenario.about,

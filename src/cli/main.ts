@@ -88,6 +88,36 @@ const SEVERAL: readonly string[] = [
 ];
 
 const by = { type: 'string', requiresArg: true, describe: 'measure that decides; else throughput' } as const;
+const stopping = {
+  'until-decided': {
+    type: 'boolean',
+    default: false,
+    describe: 'run until the best policy is chosen, in the measure of --worth',
+  },
+  'half-width': {
+    type: 'string',
+    requiresArg: true,
+    describe: 'run until the mean of each policy is known to within this, such as "2 /h"',
+  },
+  by: { type: 'string', requiresArg: true, describe: 'measure that decides; else that of --worth' },
+  sure: {
+    type: 'string',
+    requiresArg: true,
+    describe: 'probability of a right choice; else 95 %',
+  },
+  procedure: { type: 'string', requiresArg: true, describe: 'sequential, or two-stage; else sequential' },
+  'at-most': {
+    type: 'number',
+    requiresArg: true,
+    describe: 'runs for each policy after which it ends anyhow; else 500',
+  },
+  within: {
+    type: 'string',
+    requiresArg: true,
+    describe: 'time after which it ends anyhow, such as "10 min"; else 1 h',
+  },
+} as const;
+
 const crossing = {
   severity: {
     type: 'string',
@@ -153,6 +183,7 @@ const OPTIONS = {
     also,
     resume,
     'no-twins': noTwins,
+    ...stopping,
     ...modules,
   },
   cross: { ...joined, only, ...crossing, seeds, workers, json, out, resume, ...modules },

@@ -22,6 +22,9 @@ interface Given {
   readonly out?: string;
 }
 
+/** What ends by time, too, unless told otherwise. */
+const TIMED = ['--until-decided', '--half-width'];
+
 /** A document of the report, where it lies and what the command calls it. */
 interface Document {
   readonly path: string;
@@ -124,7 +127,9 @@ async function makeAgain(documents: readonly Document[], options: readonly strin
         `The report was made by mendline ${recorded.version}; this is ${version()}. What names the version ` +
           'differs in any case.',
       );
-    const done = doAgain(recorded.command, options);
+    // The time has had its say in what is recorded.
+    const timed = TIMED.some((option) => recorded.command.includes(option));
+    const done = doAgain(recorded.command, [...options, ...(timed ? ['--within', 'none'] : [])]);
     say(typed(recorded.command));
     const code = await done;
     if (code !== EXIT.done) return code;

@@ -54,16 +54,18 @@ export interface RunsOptions {
   /** Where runs that had finished are kept when the others do not; by default the folder of the scenario's report. */
   readonly out?: string | undefined;
   readonly journal?: JournalOfCommand | undefined;
+  /** The runs in the order of their plan where all of them are done already. */
+  readonly done?: readonly Outcome[] | undefined;
 }
 
 /** Runs every policy under every seed, seed by seed. */
 export async function doRuns(file: ScenarioFile, options: RunsOptions): Promise<Outcome[]> {
-  return doTasks(file, plan(names(options), options.seeds), options);
+  return [...(options.done ?? (await doTasks(file, plan(names(options), options.seeds), options)))];
 }
 
 /** The same, each run with its undisturbed twin. */
 export async function doTwins(file: ScenarioFile, options: RunsOptions): Promise<Pair[]> {
-  const outcomes = await doTasks(file, planTwins(names(options), options.seeds), options);
+  const outcomes = options.done ?? (await doTasks(file, planTwins(names(options), options.seeds), options));
   return outcomes.flatMap((run, i) => (i % 2 === 0 ? [{ run, twin: outcomes[i + 1]! }] : []));
 }
 

@@ -12,7 +12,6 @@ import { sizedText } from '../report/sized/sized-text.ts';
 import { listed } from '../report/words.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { readQuantity } from '../scenario/units.ts';
 import { EXIT } from './exit-codes.ts';
 import { type Joining, joinedOf, joiningFolder, joiningWords } from './joining.ts';
 import { journalOf } from './journal-of-command.ts';
@@ -21,6 +20,7 @@ import { type GivenModules, type Modules, modulesOf } from './modules.ts';
 import { defaultFolder, withRunner } from './runs.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
+import { secondsWithin } from './within.ts';
 
 interface Given extends Joining, GivenModules {
   readonly file: string;
@@ -45,8 +45,6 @@ const CHOICES = 150;
 const FEW = 40;
 /** Beyond so many it would take too long, and too much memory. */
 const MOST_WHOLE = 10_000;
-/** Nothing is made again in less time because a machine is slower. */
-const LONG = '1 d';
 
 const UNFINISHED = 'unfinished-sizing.csv';
 
@@ -61,14 +59,6 @@ function specOf({ sizings = [] }: Scenario, wanted: string | undefined) {
   const names = sizings.map(({ name }) => name);
   if (!found) throw new UsageError(`--sizing "${wanted}" is not in the scenario${suggestion(wanted, names)}`);
   return found;
-}
-
-/** s. */
-function secondsOf(within: string | undefined): number {
-  if (within === undefined) return WITHIN;
-  const read = readQuantity(within);
-  if (read?.dimension === 'time' && read.value > 0) return read.value;
-  throw new UsageError(`--within "${within}": expected a time above 0 with its unit, such as "10 min"`);
 }
 
 /** Whether all choices are simulated. */
@@ -95,7 +85,7 @@ function provenanceCommand(given: Given, { spent, runs }: Sized): string[] {
     ...(choices === undefined ? [] : ['--choices', String(choices)]),
     ...(whole ? ['--whole'] : []),
     ...(most === undefined ? [] : ['--at-most', String(most)]),
-    ...['--within', LONG],
+    ...['--within', 'none'],
     ...policyModule.flatMap((path) => ['--policy-module', path]),
   ];
 }
@@ -134,7 +124,7 @@ function write(
 
 /** Looks for the least cost at which targets are met. Writes a report unless JSON alone is asked for; JSON with --out does both. */
 export async function sizeCommand(given: Given): Promise<number> {
-  const within = secondsOf(given.within);
+  const within = secondsWithin(given.within, WITHIN);
   const read = await readSettled(given.file, given.with, given);
   const { scenario, sha256 } = read;
   const spec = specOf(scenario, given.sizing);

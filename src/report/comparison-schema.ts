@@ -243,6 +243,22 @@ const warmUp = z
   })
   .describe('the warm-up');
 
+const halfWidth = z.object({
+  by: text('key of the measure'),
+  half_width: number('half the width that was asked for, in the unit of the measure'),
+  first_stage: whole('seeds from which the spread was told'),
+  at_most: whole('seeds after which it ends anyhow'),
+  rows: z.array(
+    z.object({
+      policy: estimate.policy,
+      needed: whole('runs that it takes, by the spread of the first stage'),
+      mean: number('mean over the runs'),
+      lower: maybe('mean less the half width, where that many runs were made'),
+      upper: maybe('mean and the half width'),
+    }),
+  ),
+});
+
 /** The format of comparison.json; what the document is made by must give what this says. */
 const schema = z.object({
   format: z.literal(FORMAT),
@@ -293,6 +309,9 @@ const schema = z.object({
     .record(z.string(), sha256)
     .exactOptional()
     .describe('SHA-256 of the CSV files that belong to this document, by name'),
+  half_width: halfWidth
+    .exactOptional()
+    .describe('where the runs stopped by the width of the intervals of the means'),
   bound: bound.exactOptional().describe('the policy that knows what no line can know, for reference'),
   warm_up: warmUp.exactOptional(),
   twins: twins.exactOptional().describe('what the disturbances cost against undisturbed twins'),

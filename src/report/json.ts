@@ -1,4 +1,5 @@
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import type { Narrowed } from '../experiment/narrow.ts';
 import type { Judged, Verdict } from '../experiment/paired.ts';
 import type { Pilot } from '../experiment/pilot.ts';
 import type { PolicyModuleFile } from '../experiment/policy-module.ts';
@@ -16,6 +17,7 @@ import { COUNT_KEYS } from './count-keys.ts';
 import { type MeanDocument, meanJson } from './estimate-json.ts';
 import { type Joined, joinedJson } from './joined.ts';
 import { keyedUnit } from './keyed-unit.ts';
+import { type NarrowedDocument, narrowedJson } from './narrowed-json.ts';
 import { type SpreadDocument, spreadJson } from './spread-json.ts';
 import { type TargetDocument, targetsJson } from './targets-json.ts';
 import { type TwinsDocument, twinsJson } from './twins-json.ts';
@@ -64,6 +66,8 @@ export interface ComparisonDocument {
   readonly bound?: BoundDocument;
   /** Of the CSV files that belong to this document, by name; they say nothing of where they come from. */
   readonly csv_sha256?: Readonly<Record<string, string>>;
+  /** Only where the runs stopped by the width of intervals. */
+  readonly half_width?: NarrowedDocument;
   /** Left out where no pilot was run. */
   readonly warm_up?: WarmUpDocument;
   /** What the disturbances cost against undisturbed twins; only where these were run. */
@@ -153,6 +157,8 @@ export interface ComparisonSource {
   readonly pilot?: Pilot | undefined;
   readonly spread?: Spread | undefined;
   readonly targets?: readonly TargetFound[];
+  /** Where the runs stopped by the width of intervals. */
+  readonly narrowed?: Narrowed | undefined;
   readonly version: string;
   readonly command?: readonly string[];
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
@@ -263,6 +269,7 @@ function documentOf(
     twins,
     recovered,
     pilot,
+    narrowed,
     spread,
     targets = [],
     version,
@@ -306,6 +313,7 @@ function documentOf(
     runs,
     ...(bound !== null && { bound: boundJson(bound, recovered) }),
     ...(csvSha256 && { csv_sha256: csvSha256 }),
+    ...(narrowed && { half_width: narrowedJson(narrowed) }),
     ...(pilot && { warm_up: warmUpJson(pilot) }),
     ...(twins && { twins: twinsJson(twins) }),
   };

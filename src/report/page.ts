@@ -1,4 +1,5 @@
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import type { Narrowed } from '../experiment/narrow.ts';
 import type { Pilot } from '../experiment/pilot.ts';
 import type { Recovered } from '../experiment/recovered.ts';
 import type { Skew } from '../experiment/skew.ts';
@@ -22,6 +23,7 @@ import { percent } from './format.ts';
 import { heading, scrolling, section, verdictCell } from './html.ts';
 import { type Joined, joinedTexts, unfolded } from './joined.ts';
 import { notesOf } from './measure-notes.ts';
+import { narrowedSection } from './narrowed-page.ts';
 import { framed, type Origins, originList } from './page-frame.ts';
 import { pairsSection } from './pairs-page.ts';
 import { reading } from './reading-page.ts';
@@ -50,6 +52,8 @@ export interface PageSource {
   /** Where there is a bound. */
   readonly recovered?: Recovered | undefined;
   readonly pilot?: Pilot | undefined;
+  /** Where the runs stopped by the width of intervals. */
+  readonly narrowed?: Narrowed | undefined;
   readonly title: string;
   /** What the scenario is, in words; blank lines part its paragraphs. */
   readonly about: string;
@@ -215,7 +219,7 @@ ${section('measures', 'Measures', comparison.measures.map((compared) => measureT
 ${spread ? `${spreadSection(spread, comparison)}\n` : ''}${bestSection(comparison)}${pairsSection(comparison)}${section('states', 'What the stations did', stateFigures(comparison))}
 ${crewSection(comparison)}
 ${stocksSection(comparison, source.estimated)}
-${source.pilot ? `${warmUpSection(source.pilot)}\n` : ''}${section('reading', 'How to read this', `<div class="prose">${reading(comparison, spread ? spreadTerms(targets.length > 0) : [])}</div>`)}
+${source.narrowed ? `${narrowedSection(source.narrowed)}\n` : ''}${source.pilot ? `${warmUpSection(source.pilot)}\n` : ''}${section('reading', 'How to read this', `<div class="prose">${reading(comparison, spread ? spreadTerms(targets.length > 0) : [])}</div>`)}
 ${section('text', 'Scenario text', [unfolded(provenance.file, scenarioText), ...joined.map(({ file, text }) => unfolded(file, text))].join('\n'))}
 ${section('origin', 'Provenance', origin(provenance, joined))}`;
   return framed({

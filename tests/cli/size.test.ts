@@ -46,7 +46,7 @@ describe('size', () => {
     expect(report('two')).toEqual(report('one'));
     expect(at.files().filter((name) => name.startsWith('one/'))).toEqual(NAMES.map((name) => `one/${name}`));
     const document = JSON.parse(readFileSync(join(at.path, 'one', 'sizing.json'), 'utf8'));
-    expect(document.command).toEqual(['size', path, '--seeds', '4', '--within', '1 d']);
+    expect(document.command).toEqual(['size', path, '--seeds', '4', '--within', 'none']);
     // What it records, done again, gives the same.
     const again = await at.mendline([...document.command, '--out', 'again']);
     expect(again.code).toBe(0);
@@ -140,7 +140,7 @@ describe('size', () => {
     ],
     ['another sizing', sizing(), ['--sizing', 'enugh'], 2, 'did you mean "enough"?'],
     ['one seed', sizing(), ['--seeds', '1'], 2, 'a sizing takes 2 or more'],
-    ['no time', sizing(), ['--within', '5'], 2, 'expected a time above 0 with its unit'],
+    ['no time', sizing(), ['--within', '5'], 2, 'is no time; it expects one above 0'],
     [
       'more than is allowed',
       sizing(),

@@ -52,7 +52,7 @@ it.each([
   ['scrap rat=1 %', 'knows no measure "scrap rat"; did you mean "scrap rate"?'],
   ['=1 %', 'knows no measure ""; known here: throughput, scrap rate,'],
   ['quality of life=1 %', 'knows no measure "quality of life"; known here: throughput, scrap rate,'],
-  ['0 /h', 'is not above zero; without --worth every difference of throughput is worth having'],
+  ['0 /h', 'is not above zero; without it every difference of throughput is worth having'],
   ['-1 /h', 'is not above zero'],
   ['\u22121 /h', 'is not above zero'],
   ['scrap rate=0.0 %', 'is not above zero'],

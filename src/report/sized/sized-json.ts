@@ -3,6 +3,7 @@ import type { CloserLook } from '../../experiment/sizing/look-closer.ts';
 import type { Configuration, Sized } from '../../experiment/sizing/sized.ts';
 import { sizeAt } from '../../scenario/sizings.ts';
 import type { Estimate } from '../../statistics/estimate.ts';
+import { SIZING_FORMAT } from '../documents.ts';
 import { type Joined, joinedJson } from '../joined.ts';
 import { keyedUnit } from '../keyed-unit.ts';
 import { sizedVerdict } from './sized-words.ts';
@@ -54,7 +55,7 @@ export function sizedJson({ sized, version, command, scenario, joined, modules }
   const { sizes, targets, chosen, apparent, configurations } = sized;
   return {
     // Changes its number when a reader of the older form would go wrong.
-    format: 'mendline sizing 1',
+    format: SIZING_FORMAT,
     version,
     command,
     scenario: { file: scenario.file, title: scenario.title, sha256: scenario.sha256 },

@@ -6,7 +6,7 @@ import { type Stream, Streams } from '../../../src/kernel/streams.ts';
  * its level says. `at least`: so it does, or the choice is right, no less often than is stated. `at most`: what is said
  * is wrong, no more often than is stated.
  */
-export type Claim = 'covers' | 'at least' | 'at most';
+type Claim = 'covers' | 'at least' | 'at most';
 
 /** Something that is stated with a probability, on a case whose answer is known. */
 export interface Calibration {
