@@ -1,4 +1,4 @@
-// Brings a checkout to the state the scripts need: packages installed, src/ compiled to .build/.
+// Brings a checkout to the state the scripts need: packages installed, src/ compiled and bundled to .build/.
 // Each half is skipped when what it depends on has not changed. Uses nothing that must be installed first.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
@@ -52,7 +52,9 @@ unlessDone(join(packages, '.ready'), [join(root, 'package.json'), join(root, 'pa
 });
 
 const built = join(root, '.build');
-unlessDone(join(built, '.ready'), [...filesBelow(join(root, 'src')), join(root, 'tsconfig.json')], () => {
+const settings = ['tsconfig.json', 'package-lock.json', 'bin/bundle.js'].map((file) => join(root, file));
+unlessDone(join(built, '.ready'), [...filesBelow(join(root, 'src')), ...settings], () => {
   rmSync(built, { recursive: true, force: true });
   run('compiling', process.execPath, [join(packages, 'typescript', 'bin', 'tsc'), '-p', join(root, 'src')]);
+  run('bundling', process.execPath, [join(root, 'bin', 'bundle.js')]);
 });

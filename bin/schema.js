@@ -1,5 +1,7 @@
-// Writes the formats of scenarios, supplements, comparison.json and selection.json as JSON Schema, for editors and readers to check by.
+// Writes the formats of scenarios, supplements, exercises, comparison.json and selection.json as JSON Schema, for editors and readers to
+// check by.
 import { writeFileSync } from 'node:fs';
+import { exerciseJsonSchema } from '../.build/exercise/json-schema.js';
 import { comparisonJsonSchema } from '../.build/report/comparison-schema.js';
 import { selectionJsonSchema } from '../.build/report/selection/selection-schema.js';
 import { jsonSchema, supplementJsonSchema } from '../.build/scenario/json-schema.js';
@@ -7,6 +9,7 @@ import { jsonSchema, supplementJsonSchema } from '../.build/scenario/json-schema
 const written = {
   'scenarios/scenario.schema.json': jsonSchema(),
   'scenarios/supplement.schema.json': supplementJsonSchema(),
+  'scenarios/exercises/exercise.schema.json': exerciseJsonSchema(),
   'reports/comparison.schema.json': comparisonJsonSchema(),
   'reports/selection.schema.json': selectionJsonSchema(),
 };

@@ -15,11 +15,23 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   disturbance: ['line', 'scenario', 'kernel'],
   policy: ['line', 'scenario', 'kernel', 'statistics'],
   experiment: ['policy', 'disturbance', 'line', 'scenario', 'kernel', 'statistics', 'standards'],
-  report: ['experiment', 'line', 'scenario', 'kernel', 'statistics', 'standards'],
-  cli: ['report', 'experiment', 'line', 'scenario'],
+  exercise: ['experiment', 'line', 'scenario', 'kernel', 'statistics'],
+  report: ['exercise', 'experiment', 'line', 'scenario', 'kernel', 'statistics', 'standards'],
+  classroom: ['report', 'exercise', 'experiment'],
+  cli: ['report', 'exercise', 'experiment', 'line', 'scenario'],
 };
 /** These run in a browser page too, so they import nothing from Node. */
-const ANYWHERE = ['kernel', 'statistics', 'standards', 'scenario', 'line', 'disturbance', 'policy'];
+const ANYWHERE = [
+  'kernel',
+  'statistics',
+  'standards',
+  'scenario',
+  'line',
+  'disturbance',
+  'policy',
+  'exercise',
+  'classroom',
+];
 
 interface Import {
   readonly from: string;

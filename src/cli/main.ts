@@ -169,6 +169,12 @@ const tracing = {
   },
 } as const;
 
+const page = {
+  type: 'string',
+  requiresArg: true,
+  describe: 'file for the page; else reports/classroom/ and the name of FILE',
+} as const;
+
 const OPTIONS = {
   compare: {
     ...joined,
@@ -191,6 +197,7 @@ const OPTIONS = {
   size: { ...joined, ...sizing, workers, json, out, resume, ...modules },
   run: { ...joined, policy, seeds, workers, json, ...modules },
   check: { ...joined, json },
+  classroom: { out: page },
   explain: { seeds: { ...seeds, describe: 'runs to simulate; else 10' }, json },
   trace: { ...joined, policy, ...tracing, json },
   rerun: {
@@ -230,7 +237,7 @@ function soundOptions(given: Record<string, unknown>): true {
   for (const key of SEVERAL)
     if ((given[key] as readonly string[] | undefined)?.includes(''))
       throw new UsageError(`--${key} expects a value after it`);
-  if (given.out === '') throw new UsageError('--out expects the name of a folder');
+  if (given.out === '') throw new UsageError('--out expects a name after it');
   return true;
 }
 
@@ -260,6 +267,7 @@ function reworded(message: string, args: readonly string[]): string {
   }
   if (message.startsWith('Not enough non-option arguments')) {
     if (args[0] === 'rerun') return 'name a report, such as reports/tray-cell';
+    if (args[0] === 'classroom') return 'name an exercise, such as scenarios/exercises/buffer.yaml';
     return 'name a scenario, such as scenarios/tray-cell.yaml';
   }
   const [, bare] = /^Not enough arguments following: (.+)$/.exec(message) ?? [];
@@ -402,6 +410,22 @@ export async function main(args: readonly string[]): Promise<number> {
       },
     )
     .command(
+      'classroom <file>',
+      'write a page with the engine inside, on which a class works an exercise',
+      (command) =>
+        command
+          .positional('file', { type: 'string', demandOption: true, describe: 'exercise in YAML' })
+          .options(OPTIONS.classroom)
+          .check(soundOptions)
+          .epilogue(
+            exampleOf('classroom scenarios/exercises/buffer.yaml', 'one of the exercises that come with it'),
+          ),
+      async (given) => {
+        const { classroomCommand } = await import('./classroom.ts');
+        code = classroomCommand(given as never);
+      },
+    )
+    .command(
       'rerun <report>',
       'make a report again from what it records, and compare byte for byte',
       (command) =>
@@ -420,7 +444,10 @@ export async function main(args: readonly string[]): Promise<number> {
       },
     )
     .completion(COMPLETION, 'print a script that lets bash or zsh complete commands and options')
-    .demandCommand(1, 'say what to do: compare, cross, vary, size, run, check, explain, trace or rerun')
+    .demandCommand(
+      1,
+      'say what to do: compare, cross, vary, size, run, check, explain, trace, classroom or rerun',
+    )
     .strict()
     .help()
     .alias('help', 'h')

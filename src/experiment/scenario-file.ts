@@ -13,7 +13,8 @@ export class UnreadableFileError extends Error {
   }
 }
 
-interface TextFile {
+/** A file as it was read. */
+export interface TextFile {
   readonly path: string;
   readonly text: string;
   readonly sha256: string;
@@ -27,15 +28,17 @@ export interface ScenarioFile extends TextFile {
   readonly supplements: readonly (TextFile & SupplementSpec)[];
 }
 
-const reasons = (what: string, example: string): Readonly<Record<string, string>> => ({
+/** Why a file of that kind cannot be read, in words that name the remedy. */
+export const reasons = (what: string, example: string): Readonly<Record<string, string>> => ({
   ENOENT: `there is no such file; name a ${what}, such as ${example}`,
   EISDIR: `this is a folder; name a ${what} file in it`,
   EACCES: 'reading it is not permitted',
 });
-const OF_SCENARIOS = reasons('scenario', 'scenarios/tray-cell.yaml');
+export const OF_SCENARIOS = reasons('scenario', 'scenarios/tray-cell.yaml');
 const OF_SUPPLEMENTS = reasons('supplement', 'scenarios/policies/stop-on-misfits.yaml');
 
-function readText(path: string, reasons: Readonly<Record<string, string>>): TextFile {
+/** @throws UnreadableFileError */
+export function readText(path: string, reasons: Readonly<Record<string, string>>): TextFile {
   try {
     const text = readFileSync(path, 'utf8');
     return { path, text, sha256: createHash('sha256').update(text).digest('hex') };

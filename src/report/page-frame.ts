@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { escapeHtml } from './escape.ts';
 import { section } from './html.ts';
 import { type Joined, joinedOrigin } from './joined.ts';
@@ -13,6 +14,16 @@ export interface Frame {
   /** The section that somebody at a keyboard may go to at once, and how that is called. */
   readonly skip: { readonly id: string; readonly text: string };
   readonly sections: string;
+  /** Looks besides those of all pages. */
+  readonly style?: string;
+  /** What runs in the page; left out, nothing does. */
+  readonly program?: Program;
+}
+
+/** A program in a page, with data for it as an element. */
+interface Program {
+  readonly text: string;
+  readonly data: string;
 }
 
 /** What a page says of where it comes from. */
@@ -33,16 +44,30 @@ const CAUTION =
   'Heated forming machines, robots and machines that restart can hurt people; nothing here says that a way of ' +
   'recovering is safe to carry out.';
 
-/** One file with everything in it: no scripts, nothing fetched. */
-export function framed({ name, title, kind, skip, sections }: Frame): string {
+/** The program as it may stand in a page: nothing in it ends the element or begins a comment. */
+const inline = (text: string): string =>
+  text.replaceAll(/<\/(script)/gi, '<\\/$1').replaceAll('<!--', '<\\!--');
+
+/** What the page allows: its own look, and of programs this very one and workers made of it. */
+function policyOf(program: string | undefined): string {
+  const looks = "default-src 'none'; style-src 'unsafe-inline'";
+  if (program === undefined) return looks;
+  const hash = createHash('sha256').update(program).digest('base64');
+  return `${looks}; script-src 'sha256-${hash}'; worker-src blob:`;
+}
+
+/** One file with everything in it: nothing fetched, and nothing run but the program given. */
+export function framed({ name, title, kind, skip, sections, style = '', program }: Frame): string {
+  const text = program && inline(program.text);
+  const script = program ? `${program.data}\n<script id="program">${text}</script>\n` : '';
   return `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<meta http-equiv="Content-Security-Policy" content="${policyOf(text)}">
 <title>${escapeHtml(name)}</title>
-<style>${PAGE_STYLE}</style>
+<style>${PAGE_STYLE}${style}</style>
 </head>
 <body>
 <a class="skip" href="#${skip.id}">${escapeHtml(skip.text)}</a>
@@ -56,7 +81,7 @@ ${sections}
 <footer>
 ${section('caution', 'Caution', `<p class="caution">${escapeHtml(CAUTION)}</p>`)}
 </footer>
-</body>
+${script}</body>
 </html>
 `;
 }

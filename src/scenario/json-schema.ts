@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { schema } from './schema.ts';
 import { supplementSchema } from './supplement.ts';
 
-function titled(title: string, given: z.ZodType): Record<string, unknown> {
+/** The format as JSON Schema, under a title. */
+export function titled(title: string, given: z.ZodType): Record<string, unknown> {
   const { $schema, ...rest } = z.toJSONSchema(given, { io: 'input', reused: 'ref' });
   return { $schema, title, ...rest };
 }

@@ -117,14 +117,20 @@ export function parseJoined(
   return { scenario: scenarioOf(data), supplements: alone.map(({ spec }) => spec!), raw: raw as Raw };
 }
 
+/** The scenario that data describe, with what was found wrong with them; null where anything was. */
+export function readRaw(raw: Raw): { found: readonly Finding[]; scenario: Scenario | null } {
+  const { found, data } = judge(raw);
+  return { found, scenario: data !== null && found.length === 0 ? scenarioOf(data) : null };
+}
+
 /**
  * The scenario with other values than those written.
  * @param raw data of a scenario that was read before
  * @throws ChangeError
  */
 export function parseChanged(raw: Raw, changes: readonly Change[]): Scenario {
-  const { found, data } = judge(changedRaw(raw, changes));
-  if (data !== null && found.length === 0) return scenarioOf(data);
+  const { found, scenario } = readRaw(changedRaw(raw, changes));
+  if (scenario !== null) return scenario;
   const given = changes.map(({ at, is }) => `${at} = ${typeof is === 'string' ? is : JSON.stringify(is)}`);
   const said = found.map(({ path, message }) => `${path.map(String).join('/')}: ${message}`);
   throw new ChangeError(`with ${given.join(', ')} the scenario is none: ${[...new Set(said)].join('; ')}`);

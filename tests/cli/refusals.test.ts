@@ -71,7 +71,7 @@ describe.concurrent('a wrong command line exits 2 and names the remedy', () => {
     ['--worth of run', (good) => ['run', good, '--worth', '1 /h'], '--worth is no option here'],
     ['--pairs of run', (good) => ['run', good, '--pairs'], '--pairs is no option here'],
     ['two --out', (good) => ['compare', good, '--out', 'a', '--out', 'b'], '--out is given more than once'],
-    ['an empty --out', (good) => ['compare', good, '--out', ''], '--out expects the name of a folder'],
+    ['an empty --out', (good) => ['compare', good, '--out', ''], '--out expects a name after it'],
     ['a misspelt policy', (good) => ['run', good, '--policy', 'cary on'], 'did you mean "carry on"?'],
     [
       'an unknown policy',

@@ -1,0 +1,26 @@
+/** Keeps text in the browser from one visit to the next, where it lets us; a page opened from a file may be refused. */
+export class Kept {
+  private readonly key: string;
+
+  constructor(key: string) {
+    this.key = key;
+  }
+
+  read(): string | null {
+    try {
+      return localStorage.getItem(this.key);
+    } catch {
+      return null;
+    }
+  }
+
+  /** Whether it was kept. */
+  write(text: string): boolean {
+    try {
+      localStorage.setItem(this.key, text);
+      return true;
+    } catch {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,40 @@
+import { readFileSync } from 'node:fs';
+import { basename, dirname, extname, join } from 'node:path';
+import { classPage } from '../report/classroom/class-page.ts';
+import { wrap } from '../report/columns.ts';
+import { typed } from '../report/origin.ts';
+import { OutputFolder } from '../report/output-folder.ts';
+import { readExercise } from './exercise-file.ts';
+import { EXIT } from './exit-codes.ts';
+import { columns } from './look.ts';
+import { UsageError } from './usage-error.ts';
+import { version } from './version.ts';
+
+interface Given {
+  readonly file: string;
+  readonly out?: string;
+}
+
+const SUFFIX = '.html';
+
+function pathOf({ file, out }: Given): string {
+  if (out === undefined) return join('reports', 'classroom', `${basename(file, extname(file))}${SUFFIX}`);
+  if (extname(out).toLowerCase() === SUFFIX) return out;
+  throw new UsageError(`--out "${out}": expected the name of a page, such as exercise.html`);
+}
+
+/** Writes the page of an exercise, with the engine in it. */
+export function classroomCommand(given: Given): number {
+  const path = pathOf(given);
+  const { exercise, sha256, text } = readExercise(given.file);
+  const program = readFileSync(new URL('../class-page.js', import.meta.url), 'utf8');
+  const page = classPage({
+    ...{ exercise, file: given.file, sha256, text, program, version: version() },
+    command: typed(['classroom', given.file]),
+  });
+  const written = new OutputFolder(dirname(path)).write(basename(path), page);
+  const size = Math.ceil(Buffer.byteLength(page) / 1000);
+  const told = `One file of ${size} kB with the engine inside: open it in a browser, or hand it out. It needs no network and nothing installed.`;
+  process.stdout.write(`Class page: ${written}\n${wrap(told, columns()).join('\n')}\n`);
+  return EXIT.done;
+}

@@ -1,0 +1,80 @@
+import { findings } from '../scenario/findings.ts';
+import { parseJoined, readRaw, type Source } from '../scenario/parse.ts';
+import { type Finding, locate, ScenarioError } from '../scenario/problem.ts';
+import type { Raw } from '../scenario/raw.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import { readYaml } from '../scenario/yaml-text.ts';
+import { checkExercise } from './check.ts';
+import type { Exercise, Knob, Prediction } from './exercise.ts';
+import { type ExerciseSpec, exerciseSchema, type KnobSpec, type PredictionSpec } from './schema.ts';
+import { startOf } from './setting.ts';
+
+function knobOf([name, spec]: [string, KnobSpec]): Knob {
+  if ('at' in spec) {
+    const { at, unit = '', ...limits } = spec;
+    return { kind: 'number', name, at: [at].flat(), unit, ...limits };
+  }
+  if ('policies' in spec)
+    return { kind: 'policy', name, choices: spec.policies.map((name) => ({ name })), starts: spec.starts };
+  const choices = Object.entries(spec.choices).map(([choice, places]) => ({
+    name: choice,
+    changes: Object.entries(places).map(([at, is]) => ({ at, is })),
+  }));
+  return { kind: 'choice', name, choices, starts: spec.starts };
+}
+
+function predictionOf(spec: PredictionSpec, knobs: readonly Knob[]): Prediction {
+  if ('choices' in spec) return { kind: 'choice', ...spec };
+  const { asks, of, with: turned = {} } = spec;
+  return {
+    kind: 'number',
+    asks,
+    of,
+    setting: { ...startOf({ knobs }), ...turned } as Record<string, number>,
+  };
+}
+
+function exerciseOf(spec: ExerciseSpec, raw: Raw, { policies }: Scenario): Exercise {
+  const { exercise: _, scenario: __, predict, knobs: given, theory = null, policy, ...rest } = spec;
+  const knobs = Object.entries(given).map(knobOf);
+  const predictions = predict.map((one) => predictionOf(one, knobs));
+  return { ...rest, policy: policy ?? policies[0]!.name, predictions, knobs, raw, theory };
+}
+
+/** The line of an exercise, or what was found wrong with it. */
+interface Line {
+  readonly raw: Raw;
+  readonly scenario: Scenario | null;
+  readonly found: readonly Finding[];
+}
+
+function lineOf(given: ExerciseSpec['scenario'], read: (path: string) => Source): Line {
+  if (typeof given === 'string') return { ...parseJoined(read(given), []), found: [] };
+  const raw = given as Raw;
+  const { scenario, found } = readRaw(raw);
+  return {
+    raw,
+    scenario,
+    found: found.map((finding) => ({ ...finding, path: ['scenario', ...finding.path] })),
+  };
+}
+
+/**
+ * Reads the text of an exercise.
+ * @param read gives the file of a scenario by its path from that of the exercise
+ * @throws ScenarioError listing every problem of the text with its line and column, or those of the scenario it names
+ */
+export function parseExercise({ source, text }: Source, read: (path: string) => Source): Exercise {
+  const refuse = (problems: ScenarioError['problems']) => new ScenarioError([{ source, text, problems }]);
+  const yaml = readYaml(text.replace(/^\uFEFF/, ''));
+  if ('problems' in yaml) throw refuse(yaml.problems);
+  const refuseFound = (found: readonly Finding[]) => refuse(locate(found, yaml.document, yaml.lines));
+  const result = exerciseSchema.safeParse(yaml.raw);
+  if (!result.success) throw refuseFound(findings(result.error, yaml.raw));
+  const { raw, scenario, found } = lineOf(result.data.scenario, read);
+  if (scenario === null) throw refuseFound(found);
+  const exercise = exerciseOf(result.data, raw, scenario);
+  const wrong = checkExercise(exercise, scenario);
+  if (wrong.length > 0) throw refuseFound(wrong);
+  return exercise;
+}

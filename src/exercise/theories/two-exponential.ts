@@ -1,0 +1,55 @@
+import { meanOf } from '../../kernel/distributions/index.ts';
+import { mustBePlain } from './plain-station.ts';
+import { must, type Theory } from './theory.ts';
+
+/**
+ * Two stations with exponential times and places between them, as a birth-death chain of what the first has finished and
+ * the second has not.
+ */
+export const twoExponential: Theory = {
+  name: 'two exponential stations',
+  says:
+    'Count the parts that the first station has finished and the second has not: none up to the places between plus ' +
+    'two, since one is in work at the second and one can be stuck, finished, at the first. Each count is as likely as ' +
+    'the one below it times the rate of the first over the rate of the second. The line makes parts at the rate of the ' +
+    'second, except while that count is none.',
+  source: 'G. C. Hunt (1956), Operations Research 4, 674-683 (for unequal rates the chain is solved anew)',
+  values({ stations, stocks }) {
+    must(stations.length === 2, 'expected two stations');
+    const [first, second] = stations as [(typeof stations)[0], (typeof stations)[0]];
+    for (const station of [first, second]) {
+      mustBePlain(station);
+      must(station.does === 'work' && station.batch === 1, `"${station.name}" is to do plain work`);
+      must(
+        station.cycle.distribution === 'exponential',
+        `the time of "${station.name}" is to be exponential`,
+      );
+      must(station.breakdowns.length === 0, `"${station.name}" is not to break down`);
+    }
+    must(
+      stocks.every(({ unlimited }) => unlimited === true),
+      'the material is to be unlimited',
+    );
+    must(
+      second.does === 'work' && first.to.routes[0]!.to === second.name,
+      `"${first.name}" is to feed "${second.name}"`,
+    );
+    const { places, transit } = second.buffer ?? { places: 0, transit: 0 };
+    must(places < 1000 && transit === 0, `"${second.name}" is to have a buffer of fewer than 1000 places`);
+    const most = places + 2;
+    const ratio = meanOf(second.cycle) / meanOf(first.cycle);
+    const weights = Array.from({ length: most + 1 }, (_, count) => ratio ** count);
+    const all = weights.reduce((sum, weight) => sum + weight, 0);
+    const perSecond = (1 - weights[0]! / all) / meanOf(second.cycle);
+    // The first station holds a part of its own besides, except while it is stuck with one that is counted.
+    const inLine = weights.reduce(
+      (sum, weight, count) => sum + (weight / all) * (count < most ? count + 1 : count),
+      0,
+    );
+    return {
+      throughput: perSecond * 3600,
+      'work in progress': inLine,
+      'lead time': inLine / perSecond,
+    };
+  },
+};

@@ -1,0 +1,120 @@
+import { readFileSync } from 'node:fs';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { exerciseJsonSchema } from '../../src/exercise/json-schema.ts';
+import { parseExercise } from '../../src/exercise/parse.ts';
+import { rawAt, scenarioAt, startOf } from '../../src/exercise/setting.ts';
+import { ScenarioError } from '../../src/scenario/problem.ts';
+
+const text = readFileSync('scenarios/exercises/buffer.yaml', 'utf8');
+const none = () => {
+  throw new Error('no file is named');
+};
+const read = (text: string) => parseExercise({ source: 'exercise.yaml', text }, none);
+
+/** What is said of the shipped exercise once `from` is `to` in it, as `line:column: message`. */
+function refusal(from: string, to: string): string {
+  const changed = text.replace(from, to);
+  expect(changed).not.toBe(text);
+  try {
+    read(changed);
+  } catch (error) {
+    if (!(error instanceof ScenarioError)) throw error;
+    return error.problems.map(({ line, column, message }) => `${line}:${column}: ${message}`).join('\n');
+  }
+  return 'nothing';
+}
+
+const lineOf = (part: string) => text.slice(0, text.indexOf(part)).split('\n').length;
+
+it('turns knobs at their places', () => {
+  const exercise = read(text);
+  const setting = { ...startOf(exercise), 'places between': 7, 'mean time of assembly': 45 };
+  const assembly = scenarioAt(exercise, setting).stations.find(({ name }) => name === 'assembly');
+  expect(assembly).toMatchObject({ buffer: { places: 7 }, cycle: { mean: 45 } });
+  expect(rawAt(exercise, setting)).toMatchObject({ stations: { assembly: { cycle: { mean: '45 s' } } } });
+});
+
+it('reads the line from a file that it names', () => {
+  const scenario = JSON.stringify(read(text).raw);
+  const beside = text.replace(/^scenario:[\s\S]*?(?=^knobs:)/m, 'scenario: line.yaml\n');
+  const exercise = parseExercise({ source: 'exercise.yaml', text: beside }, (path) => {
+    expect(path).toBe('line.yaml');
+    return { source: path, text: scenario };
+  });
+  expect(exercise).toEqual(read(text));
+});
+
+it.each([
+  [
+    'a knob at no place',
+    'at: stations/assembly/buffer',
+    'at: stations/asembly/buffer',
+    'did you mean "assembly"?',
+  ],
+  [
+    'ends the wrong way round',
+    'least: 0\n    most: 20',
+    'least: 20\n    most: 0',
+    '"least" must lie below "most"',
+  ],
+  [
+    'a start beyond the ends',
+    'starts: 1\n',
+    'starts: 21\n',
+    '"places between" goes from 0 to 20 in steps of 1',
+  ],
+  [
+    'a start between two steps',
+    'starts: 60\n',
+    'starts: 61\n',
+    '"mean time of assembly" goes from 40 to 80 s',
+  ],
+  [
+    'an end that breaks the line',
+    'least: 0\n    most: 20',
+    'least: -4\n    most: 20',
+    'the scenario is none',
+  ],
+  ['an unknown measure', 'watch: [throughput,', 'watch: [througput,', 'did you mean "throughput"?'],
+  ['an unknown formula', 'theory: two exp', 'theory: too exp', 'did you mean "two exponential stations"?'],
+  [
+    'a formula of another line',
+    'theory: two exponential stations',
+    'theory: a drifting feature',
+    'expected forming',
+  ],
+  ['an answer that is no choice', 'right: less than that', 'right: half', '"half" is none of the choices'],
+  ['a prediction of what is not watched', 'of: throughput', 'of: fit rate', '"fit rate" is not watched'],
+  [
+    'a prediction at no knob',
+    'with: { places between: 1 }',
+    'with: { places: 1 }',
+    'there is no knob "places"',
+  ],
+  ['a key that it does not have', 'seeds: 30 }', 'seeds: 30, sedes: 3 }', 'sedes'],
+  ['a fault of the line', 'does: work\n      takes', 'does: wrok\n      takes', 'did you mean "work"?'],
+  ['another format', 'exercise: 1', 'exercise: 2', 'expected the version of the exercise format, 1'],
+  ['no knobs', /^knobs:[\s\S]*?(?=^watch)/m.exec(text)![0], 'knobs: {}\n', 'expected at least one knob'],
+])('refuses %s, and says where', (_, from, to, said) => {
+  const found = refusal(from, to);
+  expect(found).toContain(said);
+  const lines = found.split('\n').map((problem) => Number(problem.split(':')[0]));
+  const near = lines.filter((line) => Math.abs(line - lineOf(from)) <= 3);
+  expect(near, found).not.toEqual([]);
+});
+
+it('refuses more text than a person writes', () => {
+  expect(() => read(`${text}#${' '.repeat(10_000_000)}`)).toThrow(ScenarioError);
+});
+
+it('has a schema that takes what ships, and that stands beside it', () => {
+  const schema = JSON.parse(readFileSync('scenarios/exercises/exercise.schema.json', 'utf8'));
+  expect(schema).toEqual(JSON.parse(JSON.stringify(exerciseJsonSchema())));
+  const check = new Ajv2020({ strict: false }).compile(schema);
+  const data = parse(text);
+  expect([check(data), check.errors]).toEqual([true, null]);
+  expect(check({ ...data, watch: [] })).toBe(false);
+  expect(check({ ...data, knobs: { places: { at: 'a/b' } } })).toBe(false);
+});
