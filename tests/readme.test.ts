@@ -42,19 +42,26 @@ function mendline(args: readonly string[]) {
 
 const flat = (text: string) => text.replace(/\s+/g, ' ');
 
+/** A digest keeps a failure readable. */
+const digestOf = (path: string) =>
+  createHash('sha256')
+    .update(readFileSync(join(root, path)))
+    .digest('hex');
+const CLASS_PAGE = 'reports/classroom/buffer.html';
+
 function report(name: string): string[] {
   const twins = name === 'tray-cell' ? ['twins.csv'] : [];
   return ['comparison.html', 'comparison.json', 'runs.csv', ...twins].map((file) => {
     const path = join(root, 'reports', name, file);
     if (!existsSync(path)) return `${name}/${file} is missing`;
-    // A digest keeps a failure readable.
-    return `${name}/${file} ${createHash('sha256').update(readFileSync(path)).digest('hex')}`;
+    return `${name}/${file} ${digestOf(join('reports', name, file))}`;
   });
 }
 
 describe('every command the README shows works', () => {
   const shipped = ['tray-cell', 'calm-line', 'pegs', 'spare-elements', 'clips-short'];
   const before = shipped.map(report);
+  const classBefore = digestOf(CLASS_PAGE);
 
   test('there are some, npm start and npm test among them', () => {
     expect(commands).toEqual(expect.arrayContaining(['npm start', 'npm test']));
@@ -83,6 +90,7 @@ describe('every command the README shows works', () => {
 
   test('the reports in the repository are what the commands write', () => {
     expect(shipped.map(report)).toEqual(before);
+    expect(digestOf(CLASS_PAGE)).toBe(classBefore);
   });
 });
 

@@ -171,5 +171,5 @@ export function predictionsTable(exercise: Exercise, { predictions, tried }: Att
     return row(prediction.asks, [`${written} ${unit}`, answer]);
   });
   const heads = heading('question') + heading('predicted') + heading('holds');
-  return scrolling('table-predictions', 'Your prediction', heads, rows);
+  return scrolling('table-predictions', 'Predicted, and what holds', heads, rows);
 }
