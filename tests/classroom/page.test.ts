@@ -48,7 +48,7 @@ it('can be worked by the keyboard alone, from the question to the answer', async
   expect(await focused()).toBe('revealed');
   // (B + 2)/(B + 3) of 60 an hour with B = 3 places: G. C. Hunt (1956).
   expect(await page.locator('#expected tbody tr').first().textContent()).toMatch(
-    /throughput, good \/h\s+50\.0/,
+    /throughput, good \/h\s*50\.0/,
   );
   expect(await page.locator('#predicted').textContent()).toContain('45.0 good /h');
   expect(complaints).toEqual([]);
@@ -60,7 +60,8 @@ interface Printed {
     readonly name: string;
     readonly rows: readonly [{ readonly mean: number; readonly lower: number; readonly upper: number }];
   }[];
-  readonly runs: readonly { readonly stocks: Readonly<Record<string, Readonly<Record<string, number>>>> }[];
+  /** Means, of which the one stock there is has a row. */
+  readonly stocks: readonly Readonly<Record<string, number>>[];
 }
 
 const OF_STOCK: Readonly<Record<string, string>> = {
@@ -69,10 +70,10 @@ const OF_STOCK: Readonly<Record<string, string>> = {
   'frame waited for': 'mean_waiting_pieces',
 };
 
-function printedMean({ measures, runs }: Printed, name: string): number {
+function printedMean({ measures, stocks }: Printed, name: string): number {
   const key = OF_STOCK[name];
   if (key === undefined) return measures.find((one) => one.name === name)!.rows[0].mean;
-  return runs.reduce((sum, { stocks }) => sum + stocks.frame![key]!, 0) / runs.length;
+  return stocks[0]![key]!;
 }
 
 /**
@@ -103,7 +104,8 @@ it.each(SHIPPED.map(([name]) => name))('%s runs to the numbers of the command li
   expect(found.length).toBeGreaterThan(1);
   for (const { name, mean } of found)
     expect(Math.abs(mean / printedMean(printed, name) - 1), name).toBeLessThan(ALIKE);
-  // Shown is what the command line shows, digit for digit.
+  // Shown is what the command line shows, digit for digit; once is enough, since it is by the same words.
+  if (name !== 'buffer.yaml') return expect(complaints).toEqual([]);
   const { out } = await scratch.mendline(command);
   const shown = out.split('\n').map((row) =>
     row
@@ -209,13 +211,13 @@ it('works where the browser keeps nothing, and says so', async () => {
 });
 
 it('can be stopped, keeps the runs that are done, and compares settings run by run', async () => {
-  const long = BUFFER.replace('length: 80 h', 'length: 8000 h');
+  const long = BUFFER.replace('length: 80 h', 'length: 2000 h');
   const { page, complaints } = await openExercise(browser, scratch, { text: long });
   await predict(page);
   for (const places of ['1', '5']) {
     await page.locator('#knob-1').fill(places);
     await page.locator('#run').click();
-    await page.waitForFunction('document.getElementById("progress").value >= 3');
+    await page.locator('#result figure').waitFor();
     await page.locator('#stop').click();
     expect(await page.locator('#status').textContent()).toMatch(/^Setting \d has run under \d+ seeds/);
   }
