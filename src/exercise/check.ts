@@ -10,7 +10,7 @@ import { watchable } from './watched.ts';
 type Say = (path: Path, message: string) => void;
 
 /** The ends of a knob, or all that may be chosen. */
-export const endsOf = (knob: Knob): readonly (number | string)[] =>
+const endsOf = (knob: Knob): readonly (number | string)[] =>
   knob.kind === 'number' ? [knob.least, knob.most] : knob.choices.map(({ name }) => name);
 
 /** Says why something cannot be, where it is one of these errors. */

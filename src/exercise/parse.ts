@@ -59,6 +59,14 @@ function lineOf(given: ExerciseSpec['scenario'], read: (path: string) => Source)
   };
 }
 
+const A_SCENARIO: Finding = {
+  path: [],
+  message: 'this is a scenario; an exercise names one under "scenario", and opens with "exercise: 1"',
+};
+
+const isScenario = (raw: unknown): boolean =>
+  typeof raw === 'object' && raw !== null && 'stations' in raw && !('exercise' in raw);
+
 /**
  * Reads the text of an exercise.
  * @param read gives the file of a scenario by its path from that of the exercise
@@ -69,6 +77,7 @@ export function parseExercise({ source, text }: Source, read: (path: string) => 
   const yaml = readYaml(text.replace(/^\uFEFF/, ''));
   if ('problems' in yaml) throw refuse(yaml.problems);
   const refuseFound = (found: readonly Finding[]) => refuse(locate(found, yaml.document, yaml.lines));
+  if (isScenario(yaml.raw)) throw refuseFound([A_SCENARIO]);
   const result = exerciseSchema.safeParse(yaml.raw);
   if (!result.success) throw refuseFound(findings(result.error, yaml.raw));
   const { raw, scenario, found } = lineOf(result.data.scenario, read);

@@ -28,10 +28,12 @@ export interface ScenarioFile extends TextFile {
   readonly supplements: readonly (TextFile & SupplementSpec)[];
 }
 
+const article = (what: string) => (/^[aeiou]/.test(what) ? 'an' : 'a');
+
 /** Why a file of that kind cannot be read, in words that name the remedy. */
 export const reasons = (what: string, example: string): Readonly<Record<string, string>> => ({
-  ENOENT: `there is no such file; name a ${what}, such as ${example}`,
-  EISDIR: `this is a folder; name a ${what} file in it`,
+  ENOENT: `there is no such file; name ${article(what)} ${what}, such as ${example}`,
+  EISDIR: `this is a folder; name ${article(what)} ${what} file in it`,
   EACCES: 'reading it is not permitted',
 });
 export const OF_SCENARIOS = reasons('scenario', 'scenarios/tray-cell.yaml');
