@@ -1,4 +1,5 @@
 import { availableParallelism } from 'node:os';
+import { setFlagsFromString } from 'node:v8';
 import { Tinypool } from 'tinypool';
 import type { Outcome } from '../line/outcome.ts';
 import type { Raw } from '../scenario/raw.ts';
@@ -49,6 +50,9 @@ export const MODULE_TIMEOUT = 10;
 
 /** Room of a worker for what is short-lived, MB: a run makes little of it, and given more it would only lie about longer. */
 const YOUNG = 12;
+
+/** Beyond so many runs memory counts for more than some percent of time. */
+const MANY = 2000;
 
 /** Does runs on worker threads that stay, so that which run comes next can depend on what those before gave. */
 export class Runner {
@@ -123,6 +127,8 @@ export class Runner {
     if (this.pool) return this.pool;
     const { workers = availableParallelism() } = this.options;
     const threads = Math.min(workers, this.most - this.finished);
+    // Heaps then grow in small steps; left alone, each thread takes room for garbage that it never comes to need.
+    if (this.most > MANY) setFlagsFromString('--optimize-for-size');
     this.pool = new Tinypool({
       filename: new URL('./worker.js', import.meta.url).href,
       workerData: { ...this.work, modules: this.code?.work ?? null } satisfies Work,

@@ -1,7 +1,6 @@
 import { workerData } from 'node:worker_threads';
 import type { Outcome } from '../line/outcome.ts';
 import type { Change } from '../scenario/changed.ts';
-import { parseChanged } from '../scenario/parse.ts';
 import type { Raw } from '../scenario/raw.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { inlineMore } from './inline-more.ts';
@@ -50,8 +49,10 @@ const code = modules && new (await import('./module-code.ts')).CodeOfModules(mod
 const MOST_MADE = 256;
 
 /** With other values; the policies of modules stand behind its own, as in the scenario itself. */
-function changed(changes: readonly Change[] | undefined): Scenario {
+async function changed(changes: readonly Change[] | undefined): Promise<Scenario> {
   if (changes === undefined) return scenario;
+  // What reads scenarios takes room in each thread, and most experiments change nothing.
+  const { parseChanged } = await import('../scenario/parse.ts');
   const made = parseChanged(raw!, changes);
   return { ...made, policies: [...made.policies, ...scenario.policies.slice(made.policies.length)] };
 }
@@ -59,16 +60,16 @@ function changed(changes: readonly Change[] | undefined): Scenario {
 /** The scenarios that were made from it, by variant. */
 const made = new Map<string, Scenario>();
 
-function scenarioOf(variant: Variant | undefined): Scenario {
+async function scenarioOf(variant: Variant | undefined): Promise<Scenario> {
   const key = JSON.stringify(variant ?? null);
   if (made.size >= MOST_MADE) made.clear();
-  if (!made.has(key)) made.set(key, variantOf(changed(variant?.changes), variant));
+  if (!made.has(key)) made.set(key, variantOf(await changed(variant?.changes), variant));
   return made.get(key)!;
 }
 
 export default async function run({ policy, seed, variant, course, run = 0 }: Task): Promise<Answer> {
   try {
-    const outcome = simulate(scenarioOf(variant), policy, seed, course, code?.of(policy, run));
+    const outcome = simulate(await scenarioOf(variant), policy, seed, course, code?.of(policy, run));
     await code?.settle(policy);
     return { outcome };
   } catch (error) {
