@@ -125,8 +125,8 @@ describe('compare', () => {
     expect({ code, err }).toEqual({ code: 0, err: '' });
     const document = JSON.parse(out);
     expect(Object.keys(document)).toEqual([
-      'format', 'version', 'command', 'scenario', 'seeds', 'level', 'comparisons', 'baseline', 'policies',
-      'measures', 'state_shares', 'crew_busy_shares', 'stocks', 'runs', 'csv_sha256',
+      'format', 'version', 'command', 'scenario', 'seeds', 'level', 'comparisons', 'pair_comparisons', 'baseline',
+      'policies', 'measures', 'state_shares', 'crew_busy_shares', 'stocks', 'spread', 'runs', 'csv_sha256', 'warm_up',
     ]); // biome-ignore format: one line reads better
     expect(document).toMatchObject({ seeds: [1, 2, 3], baseline: 'carry on', level: 0.95 });
     expect(document.runs).toHaveLength(6);
