@@ -62,22 +62,25 @@ function specOf({ sizings = [] }: Scenario, wanted: string | undefined) {
 }
 
 /** Whether all choices are simulated. */
-function wholeOf({ whole, atMost = AT_MOST }: Given, space: Space, first: number): boolean {
+function wholeOf({ whole, atMost = AT_MOST, within }: Given, space: Space, first: number): boolean {
   const { points } = space;
   const asked = `${points} choices of ${first} runs each`;
   if (whole && points > MOST_WHOLE)
     throw new UsageError(
       `--whole would simulate ${points} choices of sizes; it takes at most ${MOST_WHOLE}. Widen the steps, or leave --whole out and let a search look at some`,
     );
-  if (whole && points * first > atMost)
+  // So few runs without a time are what a report records of which the time was over before.
+  if (whole && points * first > atMost && within !== 'none')
     throw new UsageError(`--whole would take ${asked}, more than the ${atMost} runs that --at-most allows`);
   return whole || (points <= FEW && points * first <= atMost);
 }
 
 /** The words of the command without what leaves the results alone. Where time ended it, so many runs do the same. */
-function provenanceCommand(given: Given, { spent, runs }: Sized): string[] {
-  const { file, sizing, seeds, atMost, choices, whole, policyModule = [] } = given;
+function provenanceCommand(given: Given, { spent, runs, whole: all, possible, first }: Sized): string[] {
+  const { file, sizing, seeds, atMost, choices, policyModule = [] } = given;
   const most = spent === 'time' ? runs : atMost;
+  // By so few runs alone it would be a search.
+  const whole = given.whole || (all && most !== undefined && most < possible * first);
   return [
     ...['size', file, ...joiningWords({ ...(given.with && { with: given.with }) })],
     ...(sizing === undefined ? [] : ['--sizing', sizing]),

@@ -72,6 +72,23 @@ describe('size', () => {
     expect(report('again')).toEqual(report('timed'));
   });
 
+  it.each([
+    ['before the first runs were done', []],
+    ['while all choices were to be simulated', ['--whole']],
+  ])('whose time was over %s is made again the same', async (_when, more) => {
+    // Eleven choices, which are few enough to be simulated all without being asked for.
+    const path = cell(sizing('second: { at: stations/second/buffer, least: 0, most: 10, cost: 5 }'));
+    const words = ['size', path, '--seeds', '100', ...more, '--within', '1 ms', '--out', 'timed'];
+    expect(await at.mendline(words)).toMatchObject({ code: 0, err: '' });
+    const document = JSON.parse(readFileSync(join(at.path, 'timed', 'sizing.json'), 'utf8'));
+    expect(document).toMatchObject({ whole: true, ended_early: true });
+    expect(document.runs).toBeGreaterThan(0);
+    expect(document.command).toContain('--whole');
+    const again = await at.mendline([...document.command, '--out', 'again']);
+    expect(again).toMatchObject({ code: 0, err: '' });
+    expect(report('again')).toEqual(report('timed'));
+  });
+
   it('killed half way goes on with --resume and gives the bytes of one that was not', async () => {
     const path = cell();
     const words = ['size', path, '--seeds', '4', '--workers', '1', '--out'];
