@@ -14,6 +14,7 @@ import { listed } from '../report/words.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import { parseChanged } from '../scenario/parse.ts';
 import type { PolicySpec } from '../scenario/scenario.ts';
+import { boundFactor } from '../statistics/designs/linear-effects.ts';
 import { measureBy } from './by.ts';
 import { designOptions } from './design-options.ts';
 import { EXIT } from './exit-codes.ts';
@@ -94,7 +95,13 @@ const MOST_CHECKED = 1000;
  * Refuses points whose scenario is none before anything is run, and values that say the same.
  * @throws ChangeError, UsageError
  */
-function checkPoints({ raw }: ScenarioFile, factors: readonly Factor[], { points }: Design): void {
+function checkPoints({ raw }: ScenarioFile, factors: readonly Factor[], design: Design): void {
+  const { kind, points, coordinates } = design;
+  const bound = kind === 'latin' ? boundFactor(coordinates) : -1;
+  if (bound >= 0)
+    throw new UsageError(
+      `at the ${points.length} points drawn, ${factors[bound]!.name} goes with the others, so that what it does cannot be told; take more --points, or a range of more values`,
+    );
   for (const [i, { at, levels, range }] of factors.entries()) {
     if (at === null) continue;
     const made = levels.map((level) => {

@@ -136,6 +136,7 @@ describe('vary refuses, with the remedy,', () => {
     ['a policy twice', [...BUFFER, '--policy', 'hold on', '--policy', 'hold on'], 'is given twice'],
     ['an unknown measure', [...BUFFER, '--by', 'thruput'], 'did you mean "throughput"?'],
     ['an unknown design', [...BUFFER, '--design', 'latn'], '--design "latn" is no design; did you mean "latin"?'],
+    ['points at which two things go together', ['--over', 'stations/press/cycle=9 s,10 s', '--over', 'stations/press/buffer=2,3', '--design', 'latin', '--points', '4'], 'at the 4 points drawn, press/buffer goes with the others'],
     ['half a point', [...BUFFER, '--points', '1.5'], '--points expects a whole number from 1'],
     ['nothing to vary', [], 'nothing is varied; name a place and its values'],
   ])('%s', async (_, args, told) => {

@@ -1,5 +1,5 @@
 import { MEASURES, type Measure, type MeasureKey } from '../../line/measures.ts';
-import type { Estimate } from '../../statistics/estimate.ts';
+import { type Estimate, possible } from '../../statistics/estimate.ts';
 import { meanInterval } from '../../statistics/mean-interval.ts';
 import { LEVEL } from '../comparison.ts';
 import type { Design } from './design.ts';
@@ -49,9 +49,10 @@ function valuesOf({ points }: Design, runs: readonly VariedRun[], key: MeasureKe
 export function varied({ factors, design, policy, key }: Asked, runs: readonly VariedRun[]): Varied {
   const measure: Measure = MEASURES.find((one) => one.key === key)!;
   const values = valuesOf(design, runs, key);
+  const canBe = (estimate: Estimate) => possible(estimate, { least: 0, ...measure });
   const estimates = values.map((own) => {
     const given = own.filter((value) => value !== null);
-    return given.length > 0 ? meanInterval(given, LEVEL) : null;
+    return given.length > 0 ? canBe(meanInterval(given, LEVEL)) : null;
   });
   const sign = measure.better === 'higher' ? 1 : -1;
   const goodness = estimates.map((own) => (own ? sign * own.value : Number.NEGATIVE_INFINITY));
@@ -63,6 +64,9 @@ export function varied({ factors, design, policy, key }: Asked, runs: readonly V
     runs: runs.length,
     best: top === Number.NEGATIVE_INFINITY ? null : goodness.indexOf(top),
     effects: whole === null ? { kind: 'none' } : effectsOf(factors, design, whole),
-    means: whole === null ? [] : levelMeans(factors, design, whole),
+    means: (whole === null ? [] : levelMeans(factors, design, whole)).map((own) => ({
+      ...own,
+      estimate: canBe(own.estimate),
+    })),
   };
 }

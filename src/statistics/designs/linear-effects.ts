@@ -14,6 +14,30 @@ interface LinearEffects {
 const dot = (one: readonly number[], other: readonly number[]): number =>
   one.reduce((sum, x, i) => sum + x * other[i]!, 0);
 
+/** Of its own variation, squared, a coordinate keeps more than this where the others do not account for it. */
+const OWN = 1e-9;
+
+/**
+ * The first factor whose coordinates those before it account for, so that no plane tells them apart; -1 where each has something of
+ * its own. By the modified Gram-Schmidt process; G. H. Golub and C. F. Van Loan, Matrix Computations, chapter 5.
+ */
+export function boundFactor(points: readonly (readonly number[])[]): number {
+  const known: number[][] = [];
+  const factors = points[0]?.length ?? 0;
+  for (let factor = 0; factor < factors; factor++) {
+    const middle = mean(points.map((row) => row[factor]!));
+    const whole = points.map((row) => row[factor]! - middle);
+    const own = known.reduce((rest, unit) => {
+      const along = dot(rest, unit);
+      return rest.map((x, i) => x - along * unit[i]!);
+    }, whole);
+    const left = dot(own, own);
+    if (left <= OWN * dot(whole, whole)) return factor;
+    known.push(own.map((x) => x / Math.sqrt(left)));
+  }
+  return -1;
+}
+
 /** By coefficient, the mean first, what each point's value counts for by least squares. */
 function weightsOf(points: readonly (readonly number[])[]): number[][] {
   // About the middle, so that the equations are well-conditioned.
@@ -31,7 +55,7 @@ function weightsOf(points: readonly (readonly number[])[]): number[][] {
  * @param points by point and factor, coordinates
  * @param values by point and seed, the seeds in the same order at all points
  * @param comparisons how many intervals are to hold together
- * @throws RangeError where there are too few points, or values are missing
+ * @throws RangeError where there are too few points, they do not tell the factors apart, or values are missing
  */
 export function linearEffects(
   points: readonly (readonly number[])[],
@@ -47,6 +71,8 @@ export function linearEffects(
     throw new RangeError(
       `${points.length} points; linear effects of ${factors} factors take ${factors + 2} or more`,
     );
+  const bound = boundFactor(points);
+  if (bound >= 0) throw new RangeError(`the points do not tell factor ${bound} from those before it`);
   const [, ...weights] = weightsOf(points);
   const effects = weights.map((own) =>
     meanInterval(

@@ -52,6 +52,13 @@ describe('all combinations', () => {
     expect(alone.effects.rows[0]!.effect).toMatchObject({ value: 1, lower: null });
   });
 
+  it('give means that there can be', () => {
+    const { varied } = madeUp('all', [listed('a', [1, 2])], { seeds: 2 }, (_, seed) => seed);
+    // By 1 and 2 the t interval goes from 1.5 - 6.4 to 1.5 + 6.4, and there is no throughput below 0.
+    for (const found of [varied.estimates[0]!, varied.means[0]!.estimate])
+      expect(found).toMatchObject({ value: 1.5, lower: 0, upper: expect.closeTo(1.5 + 12.706 / 2, 3) });
+  });
+
   it('cover true effects, all together, at least as often as is said', () => {
     const factors = [listed('a', [0, 1, 2]), listed('b', [0, 1])];
     const trials = 400;

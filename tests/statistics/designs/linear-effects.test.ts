@@ -1,6 +1,6 @@
 import { linearRegression } from 'simple-statistics';
 import { expect, it } from 'vitest';
-import { linearEffects } from '../../../src/statistics/designs/linear-effects.ts';
+import { boundFactor, linearEffects } from '../../../src/statistics/designs/linear-effects.ts';
 
 const POINTS = [
   [0.1, 0.9, 0.5],
@@ -34,4 +34,13 @@ it('accounts for nothing where nothing varies, and refuses too few points', () =
   expect(linearEffects(POINTS, flat, 0.95).explained).toBeNull();
   expect(() => linearEffects(POINTS.slice(2), flat.slice(2), 0.95)).toThrow('take 5 or more');
   expect(() => linearEffects(POINTS, flat.slice(1), 0.95)).toThrow(RangeError);
+});
+
+it('refuses points that do not tell factors apart', () => {
+  const level = (x: number) => (x < 0.5 ? 0 : 1);
+  const same = POINTS.map(([a, b]) => [level(a!), b!, level(a!)]);
+  const sum = POINTS.map(([a, b]) => [a!, b!, 0.3 * a! - 2 * b!]);
+  expect([POINTS, same, sum, POINTS.map(([a]) => [a!, 1])].map(boundFactor)).toEqual([-1, 2, 2, 1]);
+  const values = POINTS.map(([a, b]) => [a!, b!]);
+  expect(() => linearEffects(same, values, 0.95)).toThrow('do not tell factor 2 from those before it');
 });
