@@ -42,12 +42,17 @@ interface Seeds {
 
 const paired = (one: readonly number[], other: readonly number[]) => one.map((x, i) => x - other[i]!);
 
-/** By runs that are there; steps without them, or without a value, are left out. */
-function closerLook(chosen: Point, { space, targets, trials, sure }: Looking, { from, runs, fresh }: Seeds) {
+/** By runs that are there; steps without them, or without a value, are left out. Null where the choice itself has none, or no value. */
+function closerLook(
+  chosen: Point,
+  { space, targets, trials, sure }: Looking,
+  { from, runs, fresh }: Seeds,
+): CloserLook | null {
   const to = from + runs - 1;
   const valuesOf = (point: Point, target: number) => trials.valuesOf(point, target, from, to);
   const has = (point: Point) =>
     trials.has(point, from, to) && targets.every((_, i) => !valuesOf(point, i).some(Number.isNaN));
+  if (!has(chosen)) return null;
   const points = besides(chosen, space.counts).filter(has);
   const steps = points.map((point): Step => {
     const size = point.findIndex((x, d) => x !== chosen[d]);
@@ -59,14 +64,18 @@ function closerLook(chosen: Point, { space, targets, trials, sure }: Looking, { 
   });
   // One end of a two-sided interval at 2 p - 1 is a bound at p.
   const means = targets.map((_, i) => meanInterval(valuesOf(chosen, i), 2 * sure - 1, targets.length));
-  return { runs, fresh, means, steps } satisfies CloserLook;
+  return { runs, fresh, means, steps };
 }
 
 /**
- * Runs the choice and those a step off under seeds that nothing was chosen by.
+ * Runs the choice and those a step off under seeds that nothing was chosen by; null where a run of the choice gives no value.
  * @throws SpentError
  */
-export async function lookCloser(chosen: Point, looking: Looking, seeds: Omit<Seeds, 'fresh'>) {
+export async function lookCloser(
+  chosen: Point,
+  looking: Looking,
+  seeds: Omit<Seeds, 'fresh'>,
+): Promise<CloserLook | null> {
   const { from, runs } = seeds;
   const points = [chosen, ...besides(chosen, looking.space.counts)];
   await looking.trials.need(points, from, from + runs - 1);
@@ -74,9 +83,5 @@ export async function lookCloser(chosen: Point, looking: Looking, seeds: Omit<Se
 }
 
 /** By the first runs alone; null where the point has none, or no value. */
-export function lookedAt(chosen: Point, looking: Looking, first: number): CloserLook | null {
-  const { trials, targets } = looking;
-  if (!trials.has(chosen, 1, first)) return null;
-  if (targets.some((_, i) => trials.valuesOf(chosen, i, 1, first).some(Number.isNaN))) return null;
-  return closerLook(chosen, looking, { from: 1, runs: first, fresh: false });
-}
+export const lookedAt = (chosen: Point, looking: Looking, first: number): CloserLook | null =>
+  closerLook(chosen, looking, { from: 1, runs: first, fresh: false });

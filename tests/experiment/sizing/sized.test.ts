@@ -121,4 +121,16 @@ describe('a sizing', () => {
     expect(found.configurations.map(({ word }) => word)).toEqual(['no value', 'meets', 'not checked']);
     expect(found.configurations[0]!.means).toEqual([null]);
   });
+
+  it('looks closer by the first runs where a fresh one gives no value', async () => {
+    const all = luck(7);
+    const last = (await sized(question, settings, luck(7))).runs;
+    let count = 0;
+    const found = await sized(question, settings, async (tasks) =>
+      (await all(tasks)).map((one) => (++count > last - 20 ? outcome('carry on', one.seed) : one)),
+    );
+    expect(found.chosen).not.toBeNull();
+    expect(found.look).toMatchObject({ fresh: false, runs: 10 });
+    expect(found.look!.means[0]!.value).toBeGreaterThan(70);
+  });
 });
