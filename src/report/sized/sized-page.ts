@@ -54,8 +54,14 @@ const READING: readonly (readonly [Configuration['word'], string])[] = [
     'they show that the mean misses a target, or meets it by less than is worth having. Its first runs may look better: ' +
       'they chose what was looked at, and do not count here',
   ],
-  ['undecided', 'the runs ended before either was shown'],
-  ['not checked', 'it costs more than the choice, so that it need not be decided'],
+  [
+    'undecided',
+    'neither was shown when the check of it ended: the choice turned out to cost no more, or the runs were over',
+  ],
+  [
+    'not checked',
+    'no run of the check is of it: the choice costs no more, so that it need not be decided, or the runs were over before',
+  ],
   ['no value', 'a run gave no value of a target, so that nothing is said'],
 ];
 

@@ -88,4 +88,11 @@ describe('a sizing as files', () => {
     expect(page).toContain('so nothing is said');
     expect(page).not.toMatch(/NaN|undefined|null/);
   });
+
+  it('does not say of a choice that nobody checked that it costs more, where there was no choice', async () => {
+    const found = await sample({ settings: { atMost: 500 } });
+    expect(found.chosen).toBeNull();
+    expect(found.configurations.map(({ word }) => word)).toContain('not checked');
+    expect(sizedPage(found, ORIGIN)).toContain('or the runs were over before');
+  });
 });
