@@ -18,6 +18,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   exercise: ['experiment', 'line', 'scenario', 'kernel', 'statistics'],
   report: ['exercise', 'experiment', 'line', 'scenario', 'kernel', 'statistics', 'standards'],
   classroom: ['report', 'exercise', 'experiment'],
+  watch: ['classroom', 'report', 'line'],
   cli: ['report', 'exercise', 'experiment', 'line', 'scenario'],
 };
 /** These run in a browser page too, so they import nothing from Node. */
@@ -31,6 +32,7 @@ const ANYWHERE = [
   'policy',
   'exercise',
   'classroom',
+  'watch',
 ];
 
 interface Import {

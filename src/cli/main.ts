@@ -200,6 +200,12 @@ const OPTIONS = {
   classroom: { out: page },
   explain: { seeds: { ...seeds, describe: 'runs to simulate; else 10' }, json },
   trace: { ...joined, policy, ...tracing, json },
+  watch: {
+    ...joined,
+    policy,
+    seed: tracing.seed,
+    out: { ...page, describe: 'file for the page; else reports/watch/ and the name of FILE' },
+  },
   rerun: {
     workers,
     out: { ...out, describe: 'folder that keeps what is made anew; else it is not kept' },
@@ -410,6 +416,24 @@ export async function main(args: readonly string[]): Promise<number> {
       },
     )
     .command(
+      'watch <file>',
+      'write a page that plays one run back',
+      (command) =>
+        file(command)
+          .options(OPTIONS.watch)
+          .check(soundOptions)
+          .epilogue(
+            exampleOf(
+              'watch scenarios/tray-cell.yaml --policy "stop and fix"',
+              'a day of the demo, to be watched',
+            ),
+          ),
+      async (given) => {
+        const { watchCommand } = await import('./watch.ts');
+        code = watchCommand(given as never);
+      },
+    )
+    .command(
       'classroom <file>',
       'write a page with the engine inside, on which a class works an exercise',
       (command) =>
@@ -446,7 +470,7 @@ export async function main(args: readonly string[]): Promise<number> {
     .completion(COMPLETION, 'print a script that lets bash or zsh complete commands and options')
     .demandCommand(
       1,
-      'say what to do: compare, cross, vary, size, run, check, explain, trace, classroom or rerun',
+      'say what to do: compare, cross, vary, size, run, check, explain, trace, watch, classroom or rerun',
     )
     .strict()
     .help()

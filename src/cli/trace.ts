@@ -41,7 +41,8 @@ function shortWords({ file, seed, policy, ...given }: Given): string[] {
   ];
 }
 
-function policyOf({ scenario }: ScenarioFile, { policy }: Given): string {
+/** The policy that is asked for, else the first. */
+export function policyOf({ scenario }: ScenarioFile, { policy }: Pick<Given, 'policy'>): string {
   const names = scenario.policies.map(({ name }) => name);
   if (policy === undefined) return names[0]!;
   if (names.includes(policy)) return policy;

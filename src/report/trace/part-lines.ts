@@ -1,8 +1,21 @@
 import type { PartEvent } from '../../line/trace/part-events.ts';
 import type { Trace, Truth } from '../../line/trace/trace.ts';
-import type { Scenario } from '../../scenario/scenario.ts';
+import type { StationSpec } from '../../scenario/stations.ts';
 import { durationText } from '../duration.ts';
 import { ATTEMPTS, CAUSES, DONE, lengthText, piecesText, pieceText } from './event-words.ts';
+
+/** What must be known of a station to tell what it did. */
+export interface StationTold {
+  readonly name: string;
+  readonly does: StationSpec['does'];
+  readonly machines: number;
+  readonly perSheet?: number;
+  readonly fits?: readonly { readonly hole: string; readonly shaft: string }[];
+}
+
+interface Stations {
+  readonly stations: readonly StationTold[];
+}
 
 /** One thing that is told of a part. */
 export interface StoryLine {
@@ -18,10 +31,10 @@ const MOVES: ReadonlySet<PartEvent['kind']> = new Set(['waits', 'passes', 'kept'
 
 /** Tells the events of one part in their order. */
 class Teller {
-  private readonly scenario: Scenario;
+  private readonly scenario: Stations;
   private readonly events: readonly PartEvent[];
 
-  constructor({ events }: Trace, scenario: Scenario, part: number) {
+  constructor({ events }: Pick<Trace, 'events'>, scenario: Stations, part: number) {
     this.scenario = scenario;
     this.events = events.filter((event) => event.part === part);
   }
@@ -70,7 +83,7 @@ class Teller {
       case 'started': {
         if (event.from === null) return 'comes in';
         const spec = this.does(event.station);
-        const cavity = spec.does === 'form' && spec.perSheet > 1 ? `, in cavity ${event.cavity}` : '';
+        const cavity = (spec.perSheet ?? 1) > 1 ? `, in cavity ${event.cavity}` : '';
         return `started from ${pieceText(event.from)}${cavity}`;
       }
       case 'waits':
@@ -135,8 +148,7 @@ class Teller {
           ? `the mark took${truth.grade ? `, grade ${truth.grade}` : ''}`
           : 'the mark did not take';
       case 'clearances': {
-        const spec = this.does(truth.station);
-        const fits = spec.does === 'assemble' ? spec.fits : [];
+        const { fits = [] } = this.does(truth.station);
         const each = fits.map(
           ({ hole, shaft }, i) => `${hole} \u2212 ${shaft} = ${lengthText(truth.clearances[i]!)}`,
         );
@@ -162,7 +174,12 @@ function gaugedText({ readings, known, off }: Extract<PartEvent, { kind: 'gauged
 }
 
 /** What happened to a part, line by line; what it truly was is told only where that is asked for. */
-export function partLines(trace: Trace, scenario: Scenario, part: number, withTruth: boolean): StoryLine[] {
+export function partLines(
+  trace: Pick<Trace, 'events' | 'truths' | 'parts' | 'end'>,
+  scenario: Stations,
+  part: number,
+  withTruth: boolean,
+): StoryLine[] {
   const truths = withTruth ? trace.truths.filter((truth) => truth.part === part) : [];
   const lines = new Teller(trace, scenario, part).lines(truths);
   if (trace.parts[part - 1]!.left !== null) return lines;

@@ -1,0 +1,34 @@
+import { escapeHtml } from '../escape.ts';
+import type { Playback, Span } from './playback.ts';
+
+/** The width that the strips are drawn to, before they are stretched. */
+const WIDTH = 1000;
+const LANES = 12;
+
+/** Spans of one name in one strip: a disturbance in full height, a response as a band in the middle. */
+function strip(name: string, spans: readonly Span[], { end, warmUp }: Playback): string {
+  const [{ what }] = spans as [Span];
+  const x = (at: number) => Math.round((10 * WIDTH * at) / end) / 10;
+  const [top, height] = what === 'disturbance' ? [0, 14] : [4, 6];
+  const path = spans.map((span) => {
+    const from = x(span.begin);
+    return `M${from} ${top}h${Math.max(1, Math.round(10 * (x(span.end ?? end) - from)) / 10)}v${height}H${from}z`;
+  });
+  const fill = what === 'disturbance' ? '#571f33' : '#2c5684';
+  const warm = warmUp > 0 ? `<path d="M0 13h${x(warmUp)}v1H0z" fill="#6f777b"/>` : '';
+  return `<div class="lane"><p>${what}: ${escapeHtml(name)}</p>
+<svg viewBox="0 0 ${WIDTH} 14" preserveAspectRatio="none" aria-hidden="true">${warm}<path d="${path.join('')}" fill="${fill}"/></svg></div>`;
+}
+
+/** One strip for each disturbance and each response, over the length of the run; a table tells the same. */
+export function timeline(playback: Playback): string {
+  const lanes = new Map<string, Span[]>();
+  for (const span of playback.spans) {
+    const key = `${span.what} ${span.name}`;
+    lanes.set(key, [...(lanes.get(key) ?? []), span]);
+  }
+  const strips = [...lanes.values()].slice(0, LANES).map((own) => strip(own[0]!.name, own, playback));
+  const more =
+    lanes.size > LANES ? `<p class="note">and ${lanes.size - LANES} more, in the table below</p>` : '';
+  return strips.join('\n') + more;
+}

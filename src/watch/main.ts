@@ -1,0 +1,3 @@
+import { openPage } from './page.ts';
+
+openPage();
