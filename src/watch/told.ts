@@ -7,7 +7,7 @@ import type { StoryLine } from '../report/trace/part-lines.ts';
 import { machineName, type Run, type Whereabouts } from '../report/watch/run.ts';
 import { counted } from '../report/words.ts';
 
-export const clock = (ms: number): string => clockText(Math.floor(ms / 1000));
+export const clock = (ms: number): string => clockText(ms / 1000);
 
 /** `3 of 20 wait`; empty where nothing can wait. */
 export function frontText(run: Run, station: number, now: number): string {

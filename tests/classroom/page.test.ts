@@ -3,8 +3,9 @@ import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { Scratch, shipped } from '../cli/command.ts';
 import { openChromium } from '../common/chromium.ts';
+import { barriers } from '../common/opened.ts';
 import { SHIPPED } from '../exercise/shipped.ts';
-import { barriers, openExercise, predict, run, saved, settled } from './opened.ts';
+import { openExercise, predict, run, saved, settled } from './opened.ts';
 
 const exercise = (name: string) => readFileSync(shipped(`exercises/${name}`), 'utf8');
 const BUFFER = exercise('buffer.yaml');
