@@ -8,6 +8,7 @@ import { demoLine } from './topics/demo-line.js';
 import { idlePolicy } from './topics/idle-policy.js';
 import { journal } from './topics/journal.js';
 import { memory } from './topics/memory.js';
+import { playback } from './topics/playback.js';
 import { referenceLine } from './topics/reference-line.js';
 import { scaling } from './topics/scaling.js';
 import { startUp } from './topics/start-up.js';
@@ -25,6 +26,7 @@ const TOPICS = {
   scaling,
   workers,
   'start-up': startUp,
+  playback,
 };
 
 function chosen() {
