@@ -1,5 +1,5 @@
-// Takes the pictures that the README shows, as a browser draws them: the demo's report, and a class page that is being
-// worked. Needs Chromium (Debian: apt-get install chromium), by its path in CHROMIUM or at /usr/bin/chromium.
+// Takes the pictures that the README shows, as a browser draws them: the demo's report, a class page that is being
+// worked, and a run played back. Needs Chromium (Debian: apt-get install chromium), by its path in CHROMIUM or at /usr/bin/chromium.
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
@@ -20,9 +20,23 @@ async function work(page) {
   await page.evaluate("document.getElementById('trying').scrollIntoView()");
 }
 
+/** Follows a part while the line is disturbed and the policy acts. */
+async function follow(page) {
+  await page.fill('#part', '2150');
+  await page.click('#follow button');
+  await page.fill('#time', '13500');
+  await page.setViewportSize({ width: 1100, height: 1350 });
+  await page.evaluate('scrollTo(0, 0)');
+}
+
 const PICTURES = [
   { page: 'reports/tray-cell/comparison.html', file: 'reports/tray-cell/comparison.png' },
   { page: 'reports/classroom/buffer.html', file: 'reports/classroom/buffer.png', before: work },
+  {
+    page: 'reports/watch/tray-cell-stop-and-fix-seed-1.html',
+    file: 'reports/watch/tray-cell.png',
+    before: follow,
+  },
 ];
 
 const browser = await chromium.launch({

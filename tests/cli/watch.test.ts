@@ -32,8 +32,18 @@ it('writes one page that fetches nothing, the same again, by a name of its own f
 
 it.each([
   ['a page that is none', ['cell.yaml', '--out', 'folder'], EXIT.usage, 'expected the name of a page'],
-  ['an unknown policy', ['cell.yaml', '--policy', 'scrap at onze'], EXIT.usage, 'did you mean "scrap at once"?'],
-  ['a seed that is none', ['cell.yaml', '--seed', '0'], EXIT.usage, '--seed expects a whole number from 1 to'],
+  [
+    'an unknown policy',
+    ['cell.yaml', '--policy', 'scrap at onze'],
+    EXIT.usage,
+    'did you mean "scrap at once"?',
+  ],
+  [
+    'a seed that is none',
+    ['cell.yaml', '--seed', '0'],
+    EXIT.usage,
+    '--seed expects a whole number from 1 to',
+  ],
   ['no scenario at all', [], EXIT.usage, 'name a scenario'],
   ['a file that is not there', ['nowhere.yaml'], EXIT.scenario, 'nowhere.yaml'],
 ] as const)('refuses %s', async (_, words, status, said) => {

@@ -122,7 +122,10 @@ function reading({ stations, warmUp, policy, seed }: Playback): string {
     const { word, letter, colour, ink, meaning } = STATE_LOOKS[state];
     return `<li><b style="background:${colour};color:${ink}">${letter}</b>${word}: ${meaning}</li>`;
   });
-  const warm = warmUp > 0 ? ` Until ${clock(warmUp)} the run warms up, and measures do not count.` : '';
+  const warm =
+    warmUp > 0
+      ? ` Until ${clock(warmUp)}, as far as the thin rule in each strip goes, the run warms up, and measures do not count it.`
+      : '';
   return `<div class="prose"><p>This is one run: policy "${escapeHtml(policy)}" under seed ${seed}. Another seed is another day; which policy is better is told by many
 runs, and not by one.${warm}</p>
 <p>Each square is a place for a part that waits, and is filled when a part stands there. Where there are many places, or no end of them,

@@ -16,7 +16,8 @@ fieldset legend { padding: 0; font-size: 0.9375rem; color: var(--soft); }
 fieldset label { margin-right: 1.1rem; display: inline-block; padding: 0.2rem 0; }
 .clock { font-size: 1.6rem; line-height: 1.2; font-weight: 600; font-variant-numeric: tabular-nums; }
 .counts { font-variant-numeric: tabular-nums; }
-.status { min-height: 3.1em; overflow-wrap: anywhere; font-weight: 600; }
+.course label { position: relative; z-index: 1; background: var(--paper); }
+.status { min-height: 1.6em; overflow-wrap: anywhere; font-weight: 600; }
 .lane { padding: 0 8px; font: 0.875rem/1.35 system-ui, 'Segoe UI', Helvetica, Arial, sans-serif; }
 .lane svg { display: block; width: 100%; height: 14px; background: var(--tint); overflow: visible; }
 .lane p { overflow-wrap: anywhere; position: relative; z-index: 1; width: fit-content; background: var(--paper); }
