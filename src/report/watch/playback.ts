@@ -2,10 +2,10 @@ import type { Scenario } from '../../scenario/scenario.ts';
 import type { StationTold } from '../trace/part-lines.ts';
 
 /** Moments of the run, ms since its start: of each the distance to the one before. */
-export type Moments = readonly number[];
+type Moments = readonly number[];
 
 /** One thing that happens to a part but for its moment and its numbers. */
-export type Rest = { readonly kind: string; readonly station: string };
+type Rest = { readonly kind: string; readonly station: string };
 
 export interface PlaybackStation extends StationTold {
   /** Where its parts go on to. */
@@ -23,7 +23,7 @@ export interface Levels {
   readonly value: readonly number[];
 }
 
-export interface PlaybackStock {
+interface PlaybackStock {
   readonly name: string;
   readonly level: Levels | null;
   readonly orders: readonly {
