@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { causeRates } from '../experiment/cause-rates.ts';
 import { compare } from '../experiment/comparison.ts';
 import { runPilot } from '../experiment/pilot.ts';
 import { recoveredOf } from '../experiment/recovered.ts';
@@ -106,6 +107,7 @@ export async function compareCommand(given: Given): Promise<number> {
   const comparison = compare(policies, outcomes, bound, worth);
   for (const note of unusedWorth(worth, comparison)) process.stderr.write(`${note}\n`);
   const spread = spreadOf(policies, outcomes);
+  const causes = causeRates(scenario, policies, outcomes);
   const targets = targetsMet(wished, policies, outcomes);
   const recovered = bound === null ? undefined : recoveredOf(policies, outcomes, bound);
   const twins = twinned ? compareTwins(policies, pairs, scenario.run) : undefined;
@@ -123,6 +125,7 @@ export async function compareCommand(given: Given): Promise<number> {
     spread,
     targets,
     narrowed: narrow?.narrowed,
+    causes,
     version: version(),
     command,
     csvSha256: Object.fromEntries(Object.entries(tables).map(([name, text]) => [name, sha256Of(text)])),
@@ -166,6 +169,7 @@ export async function compareCommand(given: Given): Promise<number> {
     spread,
     targets,
     narrowed: narrow?.narrowed,
+    causes,
     estimated,
     title: scenario.title,
     about: scenario.about,

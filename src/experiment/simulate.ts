@@ -1,5 +1,6 @@
 import { disturb } from '../disturbance/disturb.ts';
 import { buildLine } from '../line/build/build-line.ts';
+import { type Causes, causesBetween, causesNow, NO_CAUSES } from '../line/causes.ts';
 import { Controls } from '../line/controls.ts';
 import { COUNTS, type Count } from '../line/counts.ts';
 import { runInBins } from '../line/course.ts';
@@ -30,6 +31,7 @@ interface Snapshot {
   readonly busySeconds: ReadonlyMap<string, number>;
   /** Of those who were called to help a crew, by crew. */
   readonly calledSeconds: ReadonlyMap<string, number>;
+  readonly causes: Causes;
   readonly done: ReadonlyMap<string, number>;
   /** In the order of `Line.readings`. */
   readonly readings: readonly ReadingSums[];
@@ -51,6 +53,7 @@ function snapshot(line: Line): Snapshot {
     stocks: new Map(limited.map(([name, stock]) => [name, countedOf(line, name, stock)])),
     busySeconds: new Map([...line.crews].map(([name, crew]) => [name, crew.busySeconds()])),
     calledSeconds: new Map([...line.crews].map(([name, crew]) => [name, crew.calledSeconds()])),
+    causes: causesNow(line),
     done: new Map([...line.done].map(([name, count]) => [name, count()])),
     readings: line.readings.map(({ sums }) => sums.copy()),
   };
@@ -61,7 +64,7 @@ function fromNothing(line: Line): Snapshot {
   const readings = line.readings.map(() => new ReadingSums());
   const now = snapshot(line);
   const stocks = new Map([...now.stocks.keys()].map((name) => [name, new StockTally()]));
-  return { ...now, tally: new Tally(), stocks, readings, done: new Map() };
+  return { ...now, tally: new Tally(), stocks, readings, causes: NO_CAUSES, done: new Map() };
 }
 
 const subtract = (all: ReadonlyMap<string, number>, before: ReadonlyMap<string, number>) =>
@@ -199,6 +202,7 @@ function outcome(
       return { gauge, feature: name, ...found, ...capabilityOf(found, limits!) };
     }),
     counts,
+    causes: causesBetween(from.causes, to.causes),
     ...(to.done.size > 0 && { did: subtract(to.done, from.done) }),
     events: line.calendar.events,
   };

@@ -48,6 +48,23 @@ export class Fit {
     }
   }
 
+  /** Which pair lacks most clearance; of several the first. */
+  tightest(row: number, mates: Float64Array): number {
+    return this.farthest(row, mates, (pair, gap) => pair.least - gap);
+  }
+
+  /** Which pair has most clearance too much; of several the first. */
+  loosest(row: number, mates: Float64Array): number {
+    return this.farthest(row, mates, (pair, gap) => gap - pair.most);
+  }
+
+  private farthest(row: number, mates: Float64Array, by: (pair: Pair, gap: number) => number): number {
+    const beyond = this.pairs.map((pair) =>
+      by(pair, clearance(pair, this.parts.get(row, pair.feature.truth), mates[pair.mate]!)),
+    );
+    return beyond.indexOf(Math.max(...beyond));
+  }
+
   get fits(): boolean {
     return this.missing === 0 && this.excess === 0 && !this.flawed;
   }

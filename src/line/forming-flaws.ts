@@ -30,6 +30,9 @@ export interface Wall {
   readonly outside: Outside;
 }
 
+/** Where parts go on to, and where they are scrapped for a flaw of each kind. */
+type Ways = Readonly<Record<Kind | 'next', Place>>;
+
 interface Found {
   readonly kind: Kind;
   readonly outside: Outside;
@@ -47,16 +50,16 @@ export class FormingFlaws {
   probe: FormingProbe | null = null;
   private readonly window: Window | null;
   private readonly wall: Wall | null;
-  private readonly next: Place;
   private readonly tally: Tally;
+  private readonly ways: Ways;
   /** By machine: what is wrong with the sheet on it. */
   private readonly found: (Found | null)[] = [];
 
-  constructor(window: Window | null, wall: Wall | null, next: Place, tally: Tally) {
+  constructor(window: Window | null, wall: Wall | null, tally: Tally, ways: Ways) {
     this.window = window;
     this.wall = wall;
-    this.next = next;
     this.tally = tally;
+    this.ways = ways;
   }
 
   /** A sheet is loaded, with these deviations of its settings; `thickness` in mm. */
@@ -70,9 +73,9 @@ export class FormingFlaws {
 
   /** The cycle is over: counts the flawed parts, and marks or scraps them. */
   finish(machine: Machine): void {
-    const { load, loaded, outlets, scrap } = machine;
+    const { load, loaded, outlets } = machine;
     const found = this.found[machine.slot]!;
-    const out = found !== null && found.outside === null ? scrap : this.next;
+    const out = found !== null && found.outside === null ? this.ways[found.kind] : this.ways.next;
     for (let i = 0; i < loaded; i++) outlets[i] = out;
     if (found === null) return;
     this.tally[found.kind] += loaded;

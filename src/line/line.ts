@@ -18,6 +18,8 @@ import type { Mark } from './operations/mark.ts';
 import { PartTable } from './part-table.ts';
 import type { Place } from './place.ts';
 import type { Rejects } from './rejects.ts';
+import type { ScrapCause } from './scrap-causes.ts';
+import { ScrapPile } from './scrap-pile.ts';
 import type { Setting } from './setting.ts';
 import type { Shifts } from './shifts.ts';
 import type { Bypass } from './skip/bypass.ts';
@@ -96,6 +98,8 @@ export class Line {
   episodes: Episodes | null = null;
   readonly good = new Exit(this.calendar, this.parts, this.tally, 'good');
   readonly scrap = new Exit(this.calendar, this.parts, this.tally, 'scrapped');
+  /** All ways to scrap. */
+  readonly piles: ScrapPile[] = [];
   /** Whether an arrival that finds no room is turned away anywhere. */
   turnsAway = false;
   readonly turnedAway = new Exit(this.calendar, this.parts, this.tally, 'turnedAway');
@@ -104,7 +108,7 @@ export class Line {
   /** Column: 1 once the part was sent to a rework station. */
   reworked!: number;
   /** Where rejects go that are sent to a place by its name: pass, scrap or a rework station; `next` is for pass. */
-  rejectsTo!: (place: string, station: string) => Rejects;
+  rejectsTo!: (place: string, station: string, cause: ScrapCause) => Rejects;
 
   constructor(seed: number) {
     this.streams = new Streams(seed);
@@ -113,6 +117,15 @@ export class Line {
   /** Where parts that are sent to a station enter it, or go past it. */
   entrance(station: string): Place {
     return this.bypasses.get(station) ?? this.stations.get(station)!.inbox!;
+  }
+
+  /** The way to scrap from a station for one cause. */
+  scrapFor(station: string, cause: ScrapCause): ScrapPile {
+    const found = this.piles.find((pile) => pile.station === station && pile.cause === cause);
+    if (found) return found;
+    const pile = new ScrapPile(station, cause, this.scrap);
+    this.piles.push(pile);
+    return pile;
   }
 
   /** Lets a station begin if it can now and could not before. */

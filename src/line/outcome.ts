@@ -1,5 +1,6 @@
 import type { Capability } from '../statistics/capability.ts';
 import type { Moments } from '../statistics/reading-sums.ts';
+import type { Causes } from './causes.ts';
 import type { Count } from './counts.ts';
 import type { Course } from './course.ts';
 import type { MeasureKey, Totals } from './measures.ts';
@@ -31,6 +32,8 @@ export interface Outcome {
   /** For each feature with limits, at each gauge that reads it. */
   readonly capabilities: readonly FoundCapability[];
   readonly counts: Readonly<Record<Count, number>>;
+  /** Why parts were scrapped, and which mating pairs decided that parts did not fit; without what did not come about. */
+  readonly causes: Causes;
   /** What the responses of the policy did, by name, where anything is counted of it; left out where nothing is. */
   readonly did?: Readonly<Record<string, number>>;
   /** Events that happened, warm-up included. */

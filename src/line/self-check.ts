@@ -90,6 +90,11 @@ export function selfCheck(line: Line): void {
     tally.started,
     tally.good + tally.scrapped + tally.turnedAway + rows,
   );
+  equal(
+    'parts scrapped by cause = parts scrapped',
+    line.piles.reduce((sum, { parts }) => sum + parts, 0),
+    tally.scrapped,
+  );
   equal('Little: integral of parts in the line = sum of their stays', tally.partSeconds, stayed, ROUNDING);
   equal(
     'parts started = parts in a piece x pieces taken + arrivals',

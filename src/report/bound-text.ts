@@ -1,3 +1,4 @@
+import type { CauseRates } from '../experiment/cause-rates.ts';
 import type { Comparison } from '../experiment/comparison.ts';
 import type { Spread } from '../experiment/spread.ts';
 import type { Twins } from '../experiment/twins.ts';
@@ -67,6 +68,12 @@ export function withBoundMarkedInRows<
 >(found: readonly Of[], comparison: Pick<Comparison, 'bound'>): Of[] {
   const is = namer(comparison);
   return found.map((of) => ({ ...of, rows: renamed(of.rows, is) }));
+}
+
+/** The causes of scrap with the bound named as one. */
+export function withBoundMarkedInCauses(causes: CauseRates, of: Pick<Comparison, 'bound'>): CauseRates {
+  const { scrapped, misfits } = causes;
+  return { scrapped: withBoundMarkedInRows(scrapped, of), misfits: withBoundMarkedInRows(misfits, of) };
 }
 
 /** The spread of runs with the bound named as one. */

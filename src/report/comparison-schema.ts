@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { MEASURES } from '../line/measures.ts';
+import { SCRAP_CAUSES } from '../line/scrap-causes.ts';
 import { STATES } from '../line/state.ts';
 import { STOCK_MEASURES } from '../line/supply/stock-measures.ts';
 import { COUNT_KEYS } from './count-keys.ts';
@@ -258,6 +259,34 @@ const halfWidth = z.object({
     }),
   ),
 });
+const perThousand = (what: string) => number(`${what} for each 1000 parts started, all runs together`);
+const causes = {
+  scrap_causes: z
+    .array(
+      z.object({
+        policy: estimate.policy,
+        station: text('where they were scrapped'),
+        cause: z.enum(SCRAP_CAUSES).describe('why they were scrapped'),
+        parts: whole('parts scrapped in all runs'),
+        parts_per_1000_started: perThousand('parts scrapped'),
+      }),
+    )
+    .exactOptional()
+    .describe('why parts were scrapped; without what no policy met'),
+  misfit_pairs: z
+    .array(
+      z.object({
+        policy: estimate.policy,
+        station: text('where they were to be assembled'),
+        hole: text('feature that is the hole'),
+        shaft: text('feature that is the shaft'),
+        tight_per_1000_started: perThousand('attempts at which this pair was the tightest'),
+        loose_per_1000_started: perThousand('attempts at which this pair was the loosest'),
+      }),
+    )
+    .exactOptional()
+    .describe('which mating pairs decided that parts did not fit; without those that never did'),
+};
 
 /** The format of comparison.json; what the document is made by must give what this says. */
 const schema = z.object({
@@ -304,6 +333,7 @@ const schema = z.object({
     .describe('mean over the runs that give a value, for each policy and limited stock'),
   spread: spread.exactOptional().describe('how the runs lie, beyond their means'),
   targets: z.array(target).exactOptional().describe('how often each policy met what was asked for'),
+  ...causes,
   runs: z.array(run),
   csv_sha256: z
     .record(z.string(), sha256)

@@ -1,3 +1,4 @@
+import type { CauseRates } from '../experiment/cause-rates.ts';
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
 import type { Narrowed } from '../experiment/narrow.ts';
 import type { Judged, Verdict } from '../experiment/paired.ts';
@@ -13,6 +14,7 @@ import type { Outcome } from '../line/outcome.ts';
 import type { State } from '../line/state.ts';
 import { STOCK_MEASURES, type StockMeasures } from '../line/supply/stock-measures.ts';
 import { type BoundDocument, boundJson } from './bound-json.ts';
+import { type CausesDocument, causesJson } from './causes-json.ts';
 import { COUNT_KEYS } from './count-keys.ts';
 import { type MeanDocument, meanJson } from './estimate-json.ts';
 import { type Joined, joinedJson } from './joined.ts';
@@ -27,7 +29,7 @@ import { type WarmUpDocument, warmUpJson } from './warm-up-json.ts';
 export const FORMAT = 'mendline comparison 2';
 
 /** A comparison as data. Every number is in the unit that its key names, unrounded; null is no value. */
-export interface ComparisonDocument {
+export interface ComparisonDocument extends Partial<CausesDocument> {
   readonly format: typeof FORMAT;
   /** Version of mendline that made the runs. */
   readonly version: string;
@@ -159,6 +161,7 @@ export interface ComparisonSource {
   readonly targets?: readonly TargetFound[];
   /** Where the runs stopped by the width of intervals. */
   readonly narrowed?: Narrowed | undefined;
+  readonly causes?: CauseRates | undefined;
   readonly version: string;
   readonly command?: readonly string[];
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
@@ -272,6 +275,7 @@ function documentOf(
     narrowed,
     spread,
     targets = [],
+    causes,
     version,
     command,
     scenario,
@@ -310,6 +314,7 @@ function documentOf(
     ),
     ...(spread && { spread: spreadJson(spread) }),
     ...(targets.length > 0 && { targets: targetsJson(targets) }),
+    ...(causes && causesJson(causes)),
     runs,
     ...(bound !== null && { bound: boundJson(bound, recovered) }),
     ...(csvSha256 && { csv_sha256: csvSha256 }),

@@ -1,3 +1,4 @@
+import type { CauseRates } from '../experiment/cause-rates.ts';
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
 import type { Narrowed } from '../experiment/narrow.ts';
 import type { Pilot } from '../experiment/pilot.ts';
@@ -12,10 +13,12 @@ import { basisOf } from './basis.ts';
 import { bestSection } from './best-page.ts';
 import {
   withBoundMarked,
+  withBoundMarkedInCauses,
   withBoundMarkedInRows,
   withBoundMarkedInSpread,
   withBoundMarkedInTwins,
 } from './bound-text.ts';
+import { causesSection } from './causes-page.ts';
 import { type Cells, cellsOf, percentLevel } from './cells.ts';
 import { intervalCharts, stateCharts } from './charts.ts';
 import { escapeHtml } from './escape.ts';
@@ -54,6 +57,7 @@ export interface PageSource {
   readonly pilot?: Pilot | undefined;
   /** Where the runs stopped by the width of intervals. */
   readonly narrowed?: Narrowed | undefined;
+  readonly causes?: CauseRates | undefined;
   readonly title: string;
   /** What the scenario is, in words; blank lines part its paragraphs. */
   readonly about: string;
@@ -211,6 +215,9 @@ ${sentences.join('\n')}
 </ul>
 <p class="note">${escapeHtml(basisOf(comparison, LEVEL))}</p>
 ${warnings.map(warning).join('\n')}`;
+  const lost = source.causes
+    ? `${causesSection(withBoundMarkedInCauses(source.causes, source.comparison))}\n`
+    : '';
   const several = comparison.policies.length > 1;
   const sections = `${section('verdict', 'Verdict', verdict)}
 ${targets.length > 0 ? `${targetSection(targets, comparison)}\n` : ''}${section('about', 'The scenario', `<div class="prose">${paragraphs([about, ...joinedTexts(joined)].join('\n\n'))}</div>`)}
@@ -218,7 +225,7 @@ ${twins ? `${twinsSection(twins, comparison)}\n` : ''}${recovered ? `${recovered
 ${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison, spread?.skews)).join('\n'))}
 ${spread ? `${spreadSection(spread, comparison)}\n` : ''}${bestSection(comparison)}${pairsSection(comparison)}${section('states', 'What the stations did', stateFigures(comparison))}
 ${crewSection(comparison)}
-${stocksSection(comparison, source.estimated)}
+${lost}${stocksSection(comparison, source.estimated)}
 ${source.narrowed ? `${narrowedSection(source.narrowed)}\n` : ''}${source.pilot ? `${warmUpSection(source.pilot)}\n` : ''}${section('reading', 'How to read this', `<div class="prose">${reading(comparison, spread ? spreadTerms(targets.length > 0) : [])}</div>`)}
 ${section('text', 'Scenario text', [unfolded(provenance.file, scenarioText), ...joined.map(({ file, text }) => unfolded(file, text))].join('\n'))}
 ${section('origin', 'Provenance', origin(provenance, joined))}`;

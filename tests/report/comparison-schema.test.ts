@@ -29,6 +29,17 @@ function full(): Record<string, unknown> {
     outcomes,
     twins: sampleTwins(2),
     spread: spreadOf(policies, outcomes),
+    causes: {
+      scrapped: [
+        { station: 'assembly', cause: 'loose', rows: [{ policy: 'rework', parts: 3, perThousand: 0.4 }] },
+      ],
+      misfits: [
+        {
+          ...{ station: 'assembly', hole: 'bore', shaft: 'lid.pin' },
+          rows: [{ policy: 'rework', tight: 0, loose: 0.4 }],
+        },
+      ],
+    },
     targets: targetsMet([{ measure: MEASURES[0], limit: 42 }], policies, outcomes),
     version: '0.1.0',
     command: ['compare', 'a.yaml', '--with', 'b.yaml'],

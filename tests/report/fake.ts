@@ -47,6 +47,7 @@ export function outcome(
     crewBusyShares: {},
     capabilities: [],
     counts: COUNTED,
+    causes: { scrapped: [], misfits: [] },
     events: 100,
   };
 }

@@ -74,12 +74,13 @@ function addRejects({ line, scenario, next }: Plan): void {
     readonly name: string;
   })[];
   const visits = new Map(benches.map(({ name }) => [name, line.parts.column(0)]));
-  line.rejectsTo = (place, station) => {
-    if (place === 'scrap') return () => line.scrap;
+  line.rejectsTo = (place, station, cause) => {
+    const scrap = line.scrapFor(station, cause);
+    if (place === 'scrap') return () => scrap;
     const on = next.get(station)!;
     if (place === 'pass') return () => on;
     const { limit } = benches.find(({ name }) => name === place)!;
     const columns = { visits: visits.get(place)!, reworked };
-    return toRework(line.stations.get(place)!.inbox!, limit, line.scrap, line.parts, columns, line.tally);
+    return toRework(line.stations.get(place)!.inbox!, limit, scrap, line.parts, columns, line.tally);
   };
 }

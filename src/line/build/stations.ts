@@ -27,7 +27,7 @@ export function addStation(spec: StationSpec, plan: Plan): void {
   const machines = Array.from({ length: spec.machines }, (_, slot) => {
     const name = spec.machines === 1 ? spec.name : `${spec.name} ${slot + 1}`;
     const machine = new Machine(name, slot, line.calendar, loadOf(spec), habits);
-    machine.scrap = line.scrap;
+    machine.scrap = line.scrapFor(spec.name, 'broken-off');
     if (spec.calendar !== undefined) line.shifts.get(spec.calendar)!.members.push(machine);
     return machine;
   });

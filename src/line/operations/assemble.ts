@@ -18,7 +18,10 @@ import type { BuildAhead } from './build-ahead.ts';
 export interface AssembleParts {
   readonly time: VisitTime;
   readonly next: Place;
-  readonly scrap: Place;
+  /** Scrap of parts without a mate, of those not known for want of a mark, and of those spoilt by pressing. */
+  readonly noMates: Place;
+  readonly unread: Place;
+  readonly spoilt: Place;
   readonly parts: PartTable;
   readonly tally: Tally;
   readonly reader: Reader | null;
@@ -38,6 +41,8 @@ export interface AssembleParts {
 export interface Misfits {
   readonly tight: Rejects;
   readonly loose: Rejects;
+  /** Those with a flaw, which never fit. */
+  readonly flawed: Rejects;
 }
 
 /** Puts a part and its mates together; the worst pair decides whether they fit. */
@@ -53,6 +58,8 @@ export class Assemble implements Operation {
   probe: FitProbe | null = null;
   private readonly attempted: number;
   private readonly fit: Fit;
+  /** By pair, the attempts that it decided. */
+  readonly decided: readonly { tight: number; loose: number }[];
   /** By machine. */
   readonly hands: readonly Hand[];
 
@@ -61,6 +68,7 @@ export class Assemble implements Operation {
     this.misfits = misfits;
     this.attempted = on.parts.column(0);
     this.fit = new Fit(on.parts, on.pairs, on.flaw);
+    this.decided = on.pairs.map(() => ({ tight: 0, loose: 0 }));
     this.hands = Array.from({ length: machines }, () => new Hand(on.mates));
   }
 
@@ -89,7 +97,7 @@ export class Assemble implements Operation {
       if (this.ahead?.start(machine)) return true;
       if (!this.on.scrapWithoutMates) return this.lacks(inbox.count);
       this.put(machine, hand, inbox.shift(), 0);
-      hand.destined = this.on.scrap;
+      hand.destined = this.on.noMates;
       this.on.mates.refuse();
       return true;
     }
@@ -153,12 +161,12 @@ export class Assemble implements Operation {
   }
 
   private identify(machine: Machine, hand: Hand, row: number): void {
-    const { reader, scrap } = this.on;
+    const { reader, unread } = this.on;
     if (reader === null) return;
     const known = reader.read(row);
     machine.cycle += reader.seconds;
     hand.destined = reader.sent;
-    if (!known && hand.destined === null && reader.spec.unread.scraps) hand.destined = scrap;
+    if (!known && hand.destined === null && reader.spec.unread.scraps) hand.destined = unread;
   }
 
   /** What is pressed takes longer, which is known beforehand: the sizes do not change on the machine. */
@@ -191,13 +199,13 @@ export class Assemble implements Operation {
   }
 
   private force(row: number, hand: Hand, forcing: Forcing, probe: FitProbe | null): Place {
-    const { tally, next, scrap } = this.on;
+    const { tally, next } = this.on;
     const spoilt = forcing.spoils(row);
     if (probe !== null) probe.pressed(spoilt);
     if (spoilt) {
       tally.damaged++;
       hand.throwAway();
-      return scrap;
+      return this.on.spoilt;
     }
     tally.forced++;
     this.use(hand);
@@ -209,13 +217,15 @@ export class Assemble implements Operation {
     const { missing, excess, flawed } = this.fit;
     if (++hand.tries >= mateTries) hand.throwAway();
     // Whatever its dimensions, it does not go on: it is neither tight nor loose.
-    if (flawed) return this.misfits.loose(row);
+    if (flawed) return this.misfits.flawed(row);
     // Where tight ones are pressed, one that is loose anywhere counts as loose: no force helps it.
     if (forcing === null ? missing >= excess : excess === 0) {
       tally.tight++;
+      this.decided[this.fit.tightest(row, hand.mate)]!.tight++;
       return this.misfits.tight(row);
     }
     tally.loose++;
+    this.decided[this.fit.loosest(row, hand.mate)]!.loose++;
     return this.misfits.loose(row);
   }
 

@@ -20,7 +20,8 @@ export interface GaugeParts {
   /** Time that all readings of one part take, s. */
   readonly takes: number;
   readonly next: Place;
-  readonly scrap: Place;
+  /** Scrap of what is not known for want of a mark. */
+  readonly unread: Place;
   readonly calendar: Calendar;
   readonly parts: PartTable;
   readonly reader: Reader | null;
@@ -129,7 +130,7 @@ export class Gauge implements Operation {
   /** Takes and tells the readings of a part and the judgement of it, and says where it goes. */
   protected judge(row: number, known: boolean): Place {
     const off = this.take(row, known);
-    if (!known && this.reader?.spec.unread.scraps) return this.on.scrap;
+    if (!known && this.reader?.spec.unread.scraps) return this.on.unread;
     return off ? this.rejects(row) : this.on.next;
   }
 

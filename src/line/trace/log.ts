@@ -1,5 +1,6 @@
 import type { Line } from '../line.ts';
-import type { PartEvent, ScrapCause } from './part-events.ts';
+import type { ScrapCause } from '../scrap-causes.ts';
+import type { PartEvent } from './part-events.ts';
 import type { Piece } from './piece.ts';
 import type { Steps } from './steps.ts';
 import type { TracedPart, Truth } from './trace.ts';

@@ -1,7 +1,7 @@
 import type { Line } from '../line.ts';
+import type { ScrapCause } from '../scrap-causes.ts';
 import type { Station } from '../station.ts';
 import type { Log } from './log.ts';
-import type { ScrapCause } from './part-events.ts';
 import { Steps } from './steps.ts';
 import { tap } from './tap.ts';
 

@@ -1,3 +1,4 @@
+import type { ScrapCause } from '../scrap-causes.ts';
 import type { Piece } from './piece.ts';
 
 interface At {
@@ -9,23 +10,6 @@ interface At {
 
 /** What became of an attempt to put a part and its mates together. */
 export type Attempt = 'fits' | 'tight' | 'loose' | 'flawed' | 'pressed' | 'spoilt';
-
-/** Why a part was scrapped. */
-export type ScrapCause =
-  | 'incomplete'
-  | 'webbed'
-  | 'thin'
-  | 'off-limits'
-  | 'lot-rejected'
-  | 'unread'
-  | 'no-mates'
-  | 'tight'
-  | 'loose'
-  | 'flawed'
-  | 'spoilt'
-  | 'out-of-reach'
-  /** Its cycle was broken off. */
-  | 'broken-off';
 
 /** One thing that happened to one part at one station. */
 export type PartEvent =

@@ -1,6 +1,7 @@
 import { GRADES } from '../../standards/mark-grade.ts';
 import type { Line } from '../line.ts';
 import type { Machine, Operation } from '../machine.ts';
+import { ScrapPile } from '../scrap-pile.ts';
 import type { Log } from './log.ts';
 import type { PartEvent } from './part-events.ts';
 import type { Supply } from './supply.ts';
@@ -84,9 +85,9 @@ export class Visits implements Operation {
   }
 
   /** All parts of the sheet have a flaw: with it they are scrapped, or pass unseen. */
-  private flawed(flaw: (typeof FLAWS)[number], { load, loaded, outlets, scrap }: Machine): void {
+  private flawed(flaw: (typeof FLAWS)[number], { load, loaded, outlets }: Machine): void {
     for (let i = 0; i < loaded; i++) {
-      if (outlets[i] === scrap) this.log.of(load[i]!).fault = flaw;
+      if (outlets[i] instanceof ScrapPile) this.log.of(load[i]!).fault = flaw;
       else this.log.reveal(load[i]!, { station: this.station, kind: 'flaw', flaw });
     }
   }

@@ -1,4 +1,5 @@
-import type { Attempt, ScrapCause } from '../../line/trace/part-events.ts';
+import type { ScrapCause } from '../../line/scrap-causes.ts';
+import type { Attempt } from '../../line/trace/part-events.ts';
 import type { Piece } from '../../line/trace/piece.ts';
 import { listed } from '../words.ts';
 

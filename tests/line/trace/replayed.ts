@@ -48,8 +48,11 @@ function walk({ events, parts }: Trace): Map<string, number> {
   return waiting;
 }
 
-/** Compares what a trace tells with what the line itself counted, by ways of its own. */
-export function expectAgreement(trace: Trace, outcome: Outcome): void {
+/**
+ * Compares what a trace tells with what the line itself counted, by ways of its own.
+ * @param lots stations that judge whole lots: a trace says of a part of one what was wrong with the part, if anything was
+ */
+export function expectAgreement(trace: Trace, outcome: Outcome, lots: ReadonlySet<string> = new Set()): void {
   const { warmUp, end, stations, stocks, events, parts } = trace;
   const window = end - warmUp;
   const waiting = walk(trace);
@@ -72,6 +75,7 @@ export function expectAgreement(trace: Trace, outcome: Outcome): void {
         outcome.stockOutShares[name]!,
         9,
       );
+  expectSameCauses(trace, outcome, lots);
   const counted = (at: number) => (warmUp === 0 ? at >= 0 : at > warmUp);
   const count = (which: (event: PartEvent) => boolean) =>
     events.filter((event) => counted(event.at) && which(event)).length;
@@ -88,6 +92,29 @@ export function expectAgreement(trace: Trace, outcome: Outcome): void {
     ...pick(outcome.counts, ['good', 'scrapped', 'turnedAway', 'started', 'tight', 'loose', 'forced']),
     ...pick(outcome.counts, ['damaged', 'unread', 'reMarked', 'setAside']),
   });
+}
+
+/** How many parts were scrapped at each station and for each cause, by the trace and by the line's own counts. */
+function expectSameCauses(
+  { events, warmUp }: Trace,
+  { causes, counts }: Outcome,
+  lots: ReadonlySet<string>,
+): void {
+  const ofLot = (station: string, cause: string) =>
+    lots.has(station) && cause !== 'broken-off' ? 'found wrong, or of a lot that was' : cause;
+  const add = (found: Map<string, number>, station: string, cause: string, parts: number) => {
+    const key = `${station}: ${ofLot(station, cause)}`;
+    found.set(key, (found.get(key) ?? 0) + parts);
+  };
+  const traced = new Map<string, number>();
+  for (const event of events)
+    if (event.kind === 'scrapped' && (warmUp === 0 || event.at > warmUp))
+      add(traced, event.station, event.why, 1);
+  const own = new Map<string, number>();
+  for (const { station, cause, parts } of causes.scrapped) add(own, station, cause, parts);
+  expect(own).toEqual(traced);
+  const tried = (kind: 'tight' | 'loose') => causes.misfits.reduce((sum, misfit) => sum + misfit[kind], 0);
+  expect({ tight: tried('tight'), loose: tried('loose') }).toEqual(pick(counts, ['tight', 'loose']));
 }
 
 const pick = <Of extends object>(of: Of, keys: readonly (keyof Of)[]) =>

@@ -74,13 +74,16 @@ function pairsOf(spec: SpecOf<'assemble'>, { scenario, line }: Plan): Pair[] {
 }
 
 export function assemble(spec: SpecOf<'assemble'>, plan: Plan): Assemble {
-  const { parts, streams, tally, scrap, assemblies, rejectsTo } = plan.line;
+  const { line } = plan;
+  const { parts, streams, tally, assemblies, rejectsTo } = line;
   const { misfit, tight = misfit, loose = misfit } = spec;
   const made = new Assemble(
     {
       time: timeOf(spec, plan),
       next: plan.next.get(spec.name)!,
-      scrap,
+      noMates: line.scrapFor(spec.name, 'no-mates'),
+      unread: line.scrapFor(spec.name, 'unread'),
+      spoilt: line.scrapFor(spec.name, 'spoilt'),
       parts,
       tally,
       reader: readerOf(spec, plan),
@@ -92,7 +95,11 @@ export function assemble(spec: SpecOf<'assemble'>, plan: Plan): Assemble {
       forcing: spec.forcing ? new Forcing(spec.forcing, spec.name, parts, streams) : null,
       scrapWithoutMates: spec.withoutMates === 'scrap',
     },
-    { tight: rejectsTo(tight, spec.name), loose: rejectsTo(loose, spec.name) },
+    {
+      tight: rejectsTo(tight, spec.name, 'tight'),
+      loose: rejectsTo(loose, spec.name, 'loose'),
+      flawed: rejectsTo(loose, spec.name, 'flawed'),
+    },
     spec.machines,
   );
   assemblies.set(spec.name, made);

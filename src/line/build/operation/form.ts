@@ -56,7 +56,12 @@ function flawsOf(spec: Spec, { line, next }: Plan): FormingFlaws | null {
         outside: outside(spec.wall.outside),
       }
     : null;
-  const flaws = new FormingFlaws(window, wall, next.get(spec.name)!, line.tally);
+  const flaws = new FormingFlaws(window, wall, line.tally, {
+    next: next.get(spec.name)!,
+    incomplete: line.scrapFor(spec.name, 'incomplete'),
+    webbed: line.scrapFor(spec.name, 'webbed'),
+    thin: line.scrapFor(spec.name, 'thin'),
+  });
   line.formingFlaws.set(spec.name, flaws);
   return flaws;
 }

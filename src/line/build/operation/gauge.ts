@@ -32,7 +32,7 @@ function lotRules({ lot, aql, rejected }: ByPlan, spec: SpecOf<'gauge'>, plan: P
       normal: samplingPlan(lot, aql, 'normal'),
       tightened: samplingPlan(lot, aql, 'tightened'),
     },
-    rejected: rejected === 'screen' ? null : rejectsTo(rejected, spec.name),
+    rejected: rejected === 'screen' ? null : rejectsTo(rejected, spec.name, 'lot-rejected'),
     luck: parts.luck(uniformBlocks(streams.of(`station/${spec.name}/sample`))),
     again: streams.of(`station/${spec.name}/sample/again`),
     tally,
@@ -41,7 +41,7 @@ function lotRules({ lot, aql, rejected }: ByPlan, spec: SpecOf<'gauge'>, plan: P
 }
 
 function partsOf(spec: SpecOf<'gauge'>, plan: Plan): GaugeParts {
-  const { parts, streams, scrap, features, calendar } = plan.line;
+  const { parts, streams, features, calendar } = plan.line;
   const { name, appraisers } = spec;
   return {
     gaugings: spec.measures.map(
@@ -55,7 +55,7 @@ function partsOf(spec: SpecOf<'gauge'>, plan: Plan): GaugeParts {
     reader: readerOf(spec, plan),
     marked: plan.marked,
     owed: spec.reader?.unread.reMark ? parts.column(0) : null,
-    scrap,
+    unread: plan.line.scrapFor(name, 'unread'),
     calendar,
     parts,
   };
@@ -64,7 +64,7 @@ function partsOf(spec: SpecOf<'gauge'>, plan: Plan): GaugeParts {
 export function gauge(spec: SpecOf<'gauge'>, plan: Plan): Gauge {
   const { inspection, name, machines } = spec;
   const on = partsOf(spec, plan);
-  const rejects = plan.line.rejectsTo(spec.offLimits, name);
+  const rejects = plan.line.rejectsTo(spec.offLimits, name, 'off-limits');
   const made =
     inspection.by === 'plan'
       ? new GaugeLots(on, lotRules(inspection, spec, plan), rejects, machines)

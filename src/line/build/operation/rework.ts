@@ -13,7 +13,7 @@ function reachOf({ most, only, takes }: CorrectionSpec) {
 }
 
 export function rework(spec: SpecOf<'rework'>, plan: Plan): Rework {
-  const { parts, streams, features, scrap, tally } = plan.line;
+  const { parts, streams, features, tally } = plan.line;
   const corrections = spec.corrects.map((it) => ({
     feature: features.get(it.name)!,
     removes: it.removes,
@@ -21,6 +21,7 @@ export function rework(spec: SpecOf<'rework'>, plan: Plan): Rework {
     z: standardNormal(streams.of(`station/${spec.name}/rework/${it.name}`)),
     reach: reachOf(it),
   }));
+  const scrap = plan.line.scrapFor(spec.name, 'out-of-reach');
   const next = plan.next.get(spec.name)!;
   return new Rework({ time: timeOf(spec, plan), parts, next, scrap, tally }, corrections);
 }
