@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { causeRates } from '../experiment/cause-rates.ts';
 import { compare } from '../experiment/comparison.ts';
+import { lookedAt } from '../experiment/looked.ts';
 import { runPilot } from '../experiment/pilot.ts';
 import { recoveredOf } from '../experiment/recovered.ts';
 import { readScenario } from '../experiment/scenario-file.ts';
@@ -95,7 +96,7 @@ export async function compareCommand(given: Given): Promise<number> {
   const journal = journalOf(folder, { read, files, resume: given.resume });
   const ordered = boundLast(chosen);
   const bound = boundOf(ordered);
-  const shared = { policies: ordered, workers: given.workers, modules, out: wanted, journal };
+  const shared = { policies: ordered, workers: given.workers, look: true, modules, out: wanted, journal };
   const policies = ordered.map((policy) => policy.name);
   const twinned = scenario.disturbances.length > 0 && !given.noTwins;
   const narrow = narrowing && (await doUntilNarrow(read, narrowing, { ...shared, twinned }));
@@ -108,6 +109,7 @@ export async function compareCommand(given: Given): Promise<number> {
   for (const note of unusedWorth(worth, comparison)) process.stderr.write(`${note}\n`);
   const spread = spreadOf(policies, outcomes);
   const causes = causeRates(scenario, policies, outcomes);
+  const looked = lookedAt(scenario, policies, outcomes) ?? undefined;
   const targets = targetsMet(wished, policies, outcomes);
   const recovered = bound === null ? undefined : recoveredOf(policies, outcomes, bound);
   const twins = twinned ? compareTwins(policies, pairs, scenario.run) : undefined;
@@ -126,6 +128,7 @@ export async function compareCommand(given: Given): Promise<number> {
     targets,
     narrowed: narrow?.narrowed,
     causes,
+    looked,
     version: version(),
     command,
     csvSha256: Object.fromEntries(Object.entries(tables).map(([name, text]) => [name, sha256Of(text)])),
@@ -170,6 +173,7 @@ export async function compareCommand(given: Given): Promise<number> {
     targets,
     narrowed: narrow?.narrowed,
     causes,
+    looked,
     estimated,
     title: scenario.title,
     about: scenario.about,

@@ -1,5 +1,5 @@
 import { type Narrowed, type Narrowing, untilNarrow } from '../experiment/narrow.ts';
-import { plan, planTwins } from '../experiment/plan.ts';
+import { planLooked, planTwins } from '../experiment/plan.ts';
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
 import { Budget } from '../experiment/selection/budget.ts';
 import { MEASURES } from '../line/measures.ts';
@@ -46,7 +46,7 @@ export async function doUntilNarrow(
 ): Promise<NarrowRuns> {
   const { measure, half, firstStage, most } = narrowing;
   const names = policies.map(({ name }) => name);
-  const tasksOf = twinned ? planTwins : plan;
+  const tasksOf = twinned ? planTwins : planLooked;
   const procedure = {
     most: tasksOf(names, most).length,
     words: 'a comparison until the intervals are narrow',

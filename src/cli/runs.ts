@@ -2,7 +2,7 @@ import { basename, extname, join } from 'node:path';
 import { SingleBar } from 'cli-progress';
 import { FailedRunError, type Finished } from '../experiment/failed-run.ts';
 import type { Procedure } from '../experiment/journal/experiment.ts';
-import { plan, planTwins } from '../experiment/plan.ts';
+import { plan, planLooked, planTwins } from '../experiment/plan.ts';
 import { type CrossedRun, type Crossing, crossedRuns, planCrossed } from '../experiment/plan-crossed.ts';
 import { InterruptedError, Runner } from '../experiment/runner.ts';
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
@@ -50,6 +50,8 @@ export interface RunsOptions {
   readonly policies: readonly PolicySpec[];
   readonly seeds: number;
   readonly workers: number | undefined;
+  /** Whether what pictures show is wanted, too; with twins it always is. */
+  readonly look?: boolean;
   readonly modules: Modules;
   /** Where runs that had finished are kept when the others do not; by default the folder of the scenario's report. */
   readonly out?: string | undefined;
@@ -60,7 +62,8 @@ export interface RunsOptions {
 
 /** Runs every policy under every seed, seed by seed. */
 export async function doRuns(file: ScenarioFile, options: RunsOptions): Promise<Outcome[]> {
-  return [...(options.done ?? (await doTasks(file, plan(names(options), options.seeds), options)))];
+  const planned = options.look ? planLooked : plan;
+  return [...(options.done ?? (await doTasks(file, planned(names(options), options.seeds), options)))];
 }
 
 /** The same, each run with its undisturbed twin. */

@@ -27,8 +27,9 @@ function look(line: Line, { stations }: Scenario): Observed {
   );
   const features = new Map(
     [...line.features].map(([name, feature]) => {
-      feature.made = new FeatureProbe(feature.spec);
-      return [name, feature.made];
+      const probe = new FeatureProbe(feature.spec);
+      feature.made = probe;
+      return [name, probe];
     }),
   );
   const fits = new Map(

@@ -6,6 +6,7 @@ import { COUNTS, type Count } from '../line/counts.ts';
 import { runInBins } from '../line/course.ts';
 import { Episodes } from '../line/episodes.ts';
 import type { Line } from '../line/line.ts';
+import { LEVEL_POINTS, Looks } from '../line/looks.ts';
 import { MEASURES, type MeasureKey, totalsOf } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
 import { selfCheck } from '../line/self-check.ts';
@@ -106,6 +107,7 @@ export function prepare(
  * the start included. Parts still in the line at the end count as
  * started and in progress, not as good or scrap.
  * @param withCourse whether the outcome is to tell how the output went, too
+ * @param withLook whether it is to tell what pictures show, too: true sizes and levels
  * @param recorder writes down what happens; the outcome is the same without it
  * @throws StandstillError, EndlessLoopError, SelfCheckError, RunawayResponseError, PolicyModuleFault
  */
@@ -116,18 +118,26 @@ export function simulate(
   withCourse = false,
   code?: Code,
   recorder?: Recorder,
+  withLook = false,
 ): Outcome {
   const { warmUp, length } = scenario.run;
   const episodes = recorder?.episodes ?? (withCourse ? new Episodes() : null);
   const line = prepare(scenario, policy, seed, episodes, code, recorder);
   if (warmUp > 0) line.calendar.run(warmUp);
   const from = warmUp > 0 ? snapshot(line) : fromNothing(line);
-  const { bin, bins } = rollingOf(scenario.run);
-  const good = withCourse ? runInBins(line, bin, bins, warmUp + length) : null;
+  const { bin, bins } = withCourse
+    ? rollingOf(scenario.run)
+    : { bin: length / LEVEL_POINTS, bins: LEVEL_POINTS };
+  const looks = withLook ? new Looks(line, bin, bins) : undefined;
+  const good = withCourse || looks ? runInBins(line, bin, bins, warmUp + length, looks) : null;
   line.calendar.run(warmUp + length);
   selfCheck(line);
   const made = outcome(scenario, policy, seed, line, from, snapshot(line));
-  return episodes && good ? { ...made, course: { good, episodes: episodes.all } } : made;
+  return {
+    ...made,
+    ...(withCourse && episodes && good && { course: { good, episodes: episodes.all } }),
+    ...(looks && { look: looks.look }),
+  };
 }
 
 function outcome(

@@ -17,6 +17,8 @@ export interface Task {
   readonly variant?: Variant;
   /** Whether the outcome is to tell how the output went. */
   readonly course?: boolean;
+  /** Whether it is to tell what pictures show, too. */
+  readonly look?: boolean;
   /** Its place among the runs that are planned; for policies written as code. */
   readonly run?: number;
 }
@@ -67,9 +69,17 @@ async function scenarioOf(variant: Variant | undefined): Promise<Scenario> {
   return made.get(key)!;
 }
 
-export default async function run({ policy, seed, variant, course, run = 0 }: Task): Promise<Answer> {
+export default async function run({ policy, seed, variant, course, look, run = 0 }: Task): Promise<Answer> {
   try {
-    const outcome = simulate(await scenarioOf(variant), policy, seed, course, code?.of(policy, run));
+    const outcome = simulate(
+      await scenarioOf(variant),
+      policy,
+      seed,
+      course,
+      code?.of(policy, run),
+      undefined,
+      look,
+    );
     await code?.settle(policy);
     return { outcome };
   } catch (error) {

@@ -2,14 +2,14 @@ import type { Line } from './line.ts';
 import type { ScrapCause } from './scrap-causes.ts';
 
 /** Parts that a station scrapped for one cause. */
-export interface ScrapCount {
+interface ScrapCount {
   readonly station: string;
   readonly cause: ScrapCause;
   readonly parts: number;
 }
 
 /** Attempts to assemble that one mating pair decided: those in which it was farthest outside its limits. */
-export interface MisfitCount {
+interface MisfitCount {
   readonly station: string;
   /** Places of the pair among those of the station. */
   readonly pair: number;

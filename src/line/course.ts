@@ -1,5 +1,6 @@
 import type { EpisodeRecord } from './episodes.ts';
 import type { Line } from './line.ts';
+import type { Looks } from './looks.ts';
 
 /** How the output of one run went over the counted time. Plain data. */
 export interface Course {
@@ -14,7 +15,13 @@ export interface Course {
  * each: what leaves at the very end of a bin belongs to it. The clock stops at the end of each bin, so that no part need
  * be looked at.
  */
-export function runInBins({ calendar, tally }: Line, width: number, bins: number, end: number): Uint32Array {
+export function runInBins(
+  { calendar, tally }: Line,
+  width: number,
+  bins: number,
+  end: number,
+  looks?: Looks,
+): Uint32Array {
   const from = calendar.now;
   const counts = new Uint32Array(bins);
   for (let bin = 0; bin < bins; bin++) {
@@ -22,6 +29,7 @@ export function runInBins({ calendar, tally }: Line, width: number, bins: number
     // Rounding must not carry the last bin beyond the end.
     calendar.run(Math.min(from + (bin + 1) * width, end));
     counts[bin] = tally.good - before;
+    looks?.atEnd(bin);
   }
   return counts;
 }

@@ -5,7 +5,6 @@ import { designed } from './designed.ts';
 import { FromSheet } from './from-sheet.ts';
 import { MixedDraws } from './mixed.ts';
 import type { PartTable } from './part-table.ts';
-import type { FeatureProbe } from './probes/feature-probe.ts';
 import type { Stock } from './stock.ts';
 import type { UnsettledFeature } from './unsettled.ts';
 
@@ -23,7 +22,7 @@ export class Feature {
   /** The middle of the feature as designed, mm. */
   readonly base: number;
   /** Looks at what is made of it; null while nobody asks. */
-  made: FeatureProbe | null = null;
+  made: { add(value: number): void } | null = null;
   /** Whether it is made by cutting, not by forming. */
   isCut = false;
   /** What disturbs it; null where nothing does. */

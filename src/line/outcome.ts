@@ -3,6 +3,7 @@ import type { Moments } from '../statistics/reading-sums.ts';
 import type { Causes } from './causes.ts';
 import type { Count } from './counts.ts';
 import type { Course } from './course.ts';
+import type { Look } from './looks.ts';
 import type { MeasureKey, Totals } from './measures.ts';
 import type { State } from './state.ts';
 import type { StockMeasures } from './supply/stock-measures.ts';
@@ -40,4 +41,5 @@ export interface Outcome {
   readonly events: number;
   /** Only when asked for. */
   readonly course?: Course;
+  readonly look?: Look;
 }

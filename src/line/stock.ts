@@ -28,6 +28,8 @@ export class Stock implements Actor {
   readonly initial: number;
   /** Books what was taken and not told yet: called before anything looks at the stock; null where there is no such. */
   onLook: (() => void) | null = null;
+  /** Pieces taken that are not booked yet; null where all are at once. */
+  unbooked: (() => number) | null = null;
   /** Null where it is never ordered. */
   readonly orders: Orders | null;
   readonly lots = new Lots();
@@ -107,6 +109,11 @@ export class Stock implements Actor {
   get onHand(): number {
     this.onLook?.();
     return this.pieces;
+  }
+
+  /** The same for who only looks: nothing is booked for it. */
+  get seen(): number {
+    return this.pieces - (this.unbooked?.() ?? 0);
   }
 
   /** The running counts; integrals as last brought up to date by `counted`. */

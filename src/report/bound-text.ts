@@ -1,5 +1,6 @@
 import type { CauseRates } from '../experiment/cause-rates.ts';
 import type { Comparison } from '../experiment/comparison.ts';
+import type { Looked } from '../experiment/looked.ts';
 import type { Spread } from '../experiment/spread.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { isAverted } from '../scenario/foreseen.ts';
@@ -74,6 +75,12 @@ export function withBoundMarkedInRows<
 export function withBoundMarkedInCauses(causes: CauseRates, of: Pick<Comparison, 'bound'>): CauseRates {
   const { scrapped, misfits } = causes;
   return { scrapped: withBoundMarkedInRows(scrapped, of), misfits: withBoundMarkedInRows(misfits, of) };
+}
+
+/** What pictures show with the bound named as one. */
+export function withBoundMarkedInLooked(looked: Looked, of: Pick<Comparison, 'bound'>): Looked {
+  const { sizes, levels } = looked;
+  return { ...looked, sizes: withBoundMarkedInRows(sizes, of), levels: withBoundMarkedInRows(levels, of) };
 }
 
 /** The spread of runs with the bound named as one. */

@@ -288,6 +288,49 @@ const causes = {
     .describe('which mating pairs decided that parts did not fit; without those that never did'),
 };
 
+const looked = {
+  sizes: z
+    .array(
+      z.object({
+        of: text('a feature, or a station and one of its mating pairs'),
+        kind: z.enum(['dimension', 'clearance']).describe('what is counted'),
+        lower_mm: number('lower limit'),
+        upper_mm: number('upper limit'),
+        first_edge_mm: number('lower edge of the first bin'),
+        bin_mm: number('width of a bin'),
+        policies: z.array(
+          z.object({
+            policy: estimate.policy,
+            below: whole('how many were below all bins'),
+            counts: z.array(whole('how many were in a bin')).describe('by bin'),
+            above: whole('how many were above all bins'),
+          }),
+        ),
+      }),
+    )
+    .exactOptional()
+    .describe('true sizes of features as made and true clearances of first attempts, in the runs looked at'),
+  levels: z
+    .object({
+      runs: whole('runs of each policy that were looked at'),
+      times_s: z.array(number('time since the start of the run')).describe('when the levels were looked at'),
+      of: z.array(
+        z.object({
+          name: text('a limited stock, or the station behind a limited buffer'),
+          kind: z.enum(['stock', 'buffer']).describe('what it is'),
+          policies: z.array(
+            z.object({
+              policy: estimate.policy,
+              mean_pieces: z.array(number('mean level over the runs')).describe('by time'),
+            }),
+          ),
+        }),
+      ),
+    })
+    .exactOptional()
+    .describe('how many pieces were on hand, and parts in buffers'),
+};
+
 /** The format of comparison.json; what the document is made by must give what this says. */
 const schema = z.object({
   format: z.literal(FORMAT),
@@ -334,6 +377,7 @@ const schema = z.object({
   spread: spread.exactOptional().describe('how the runs lie, beyond their means'),
   targets: z.array(target).exactOptional().describe('how often each policy met what was asked for'),
   ...causes,
+  ...looked,
   runs: z.array(run),
   csv_sha256: z
     .record(z.string(), sha256)

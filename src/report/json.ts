@@ -1,5 +1,6 @@
 import type { CauseRates } from '../experiment/cause-rates.ts';
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import type { Looked } from '../experiment/looked.ts';
 import type { Narrowed } from '../experiment/narrow.ts';
 import type { Judged, Verdict } from '../experiment/paired.ts';
 import type { Pilot } from '../experiment/pilot.ts';
@@ -19,6 +20,7 @@ import { COUNT_KEYS } from './count-keys.ts';
 import { type MeanDocument, meanJson } from './estimate-json.ts';
 import { type Joined, joinedJson } from './joined.ts';
 import { keyedUnit } from './keyed-unit.ts';
+import { type LookedDocument, lookedJson } from './looked-json.ts';
 import { type NarrowedDocument, narrowedJson } from './narrowed-json.ts';
 import { type SpreadDocument, spreadJson } from './spread-json.ts';
 import { type TargetDocument, targetsJson } from './targets-json.ts';
@@ -29,7 +31,7 @@ import { type WarmUpDocument, warmUpJson } from './warm-up-json.ts';
 export const FORMAT = 'mendline comparison 2';
 
 /** A comparison as data. Every number is in the unit that its key names, unrounded; null is no value. */
-export interface ComparisonDocument extends Partial<CausesDocument> {
+export interface ComparisonDocument extends Partial<CausesDocument & LookedDocument> {
   readonly format: typeof FORMAT;
   /** Version of mendline that made the runs. */
   readonly version: string;
@@ -162,6 +164,7 @@ export interface ComparisonSource {
   /** Where the runs stopped by the width of intervals. */
   readonly narrowed?: Narrowed | undefined;
   readonly causes?: CauseRates | undefined;
+  readonly looked?: Looked | undefined;
   readonly version: string;
   readonly command?: readonly string[];
   readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
@@ -276,6 +279,7 @@ function documentOf(
     spread,
     targets = [],
     causes,
+    looked,
     version,
     command,
     scenario,
@@ -315,6 +319,7 @@ function documentOf(
     ...(spread && { spread: spreadJson(spread) }),
     ...(targets.length > 0 && { targets: targetsJson(targets) }),
     ...(causes && causesJson(causes)),
+    ...(looked && lookedJson(looked)),
     runs,
     ...(bound !== null && { bound: boundJson(bound, recovered) }),
     ...(csvSha256 && { csv_sha256: csvSha256 }),

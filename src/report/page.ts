@@ -1,5 +1,6 @@
 import type { CauseRates } from '../experiment/cause-rates.ts';
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import type { Looked } from '../experiment/looked.ts';
 import type { Narrowed } from '../experiment/narrow.ts';
 import type { Pilot } from '../experiment/pilot.ts';
 import type { Recovered } from '../experiment/recovered.ts';
@@ -14,6 +15,7 @@ import { bestSection } from './best-page.ts';
 import {
   withBoundMarked,
   withBoundMarkedInCauses,
+  withBoundMarkedInLooked,
   withBoundMarkedInRows,
   withBoundMarkedInSpread,
   withBoundMarkedInTwins,
@@ -23,8 +25,10 @@ import { type Cells, cellsOf, percentLevel } from './cells.ts';
 import { intervalCharts, stateCharts } from './charts.ts';
 import { escapeHtml } from './escape.ts';
 import { percent } from './format.ts';
+import { histogramsSection } from './histograms-page.ts';
 import { heading, scrolling, section, verdictCell } from './html.ts';
 import { type Joined, joinedTexts, unfolded } from './joined.ts';
+import { levelsSection } from './levels-page.ts';
 import { notesOf } from './measure-notes.ts';
 import { narrowedSection } from './narrowed-page.ts';
 import { framed, type Origins, originList } from './page-frame.ts';
@@ -58,6 +62,7 @@ export interface PageSource {
   /** Where the runs stopped by the width of intervals. */
   readonly narrowed?: Narrowed | undefined;
   readonly causes?: CauseRates | undefined;
+  readonly looked?: Looked | undefined;
   readonly title: string;
   /** What the scenario is, in words; blank lines part its paragraphs. */
   readonly about: string;
@@ -206,6 +211,7 @@ export function comparisonPage(source: PageSource): string {
     source.spread && source.spread.seeds > 1
       ? withBoundMarkedInSpread(source.spread, source.comparison)
       : undefined;
+  const looked = source.looked && withBoundMarkedInLooked(source.looked, source.comparison);
   const targets = withBoundMarkedInRows(source.targets ?? [], source.comparison);
   const sentences = verdictSentences(comparison).map(
     (text) => `<li>${withNameStrong(text, comparison.policies)}</li>`,
@@ -215,6 +221,10 @@ ${sentences.join('\n')}
 </ul>
 <p class="note">${escapeHtml(basisOf(comparison, LEVEL))}</p>
 ${warnings.map(warning).join('\n')}`;
+  const lookedAt = {
+    sizes: looked ? `${histogramsSection(looked)}\n` : '',
+    levels: looked ? `${levelsSection(looked)}\n` : '',
+  };
   const lost = source.causes
     ? `${causesSection(withBoundMarkedInCauses(source.causes, source.comparison))}\n`
     : '';
@@ -225,8 +235,8 @@ ${twins ? `${twinsSection(twins, comparison)}\n` : ''}${recovered ? `${recovered
 ${section('measures', 'Measures', comparison.measures.map((compared) => measureTable(compared, comparison, spread?.skews)).join('\n'))}
 ${spread ? `${spreadSection(spread, comparison)}\n` : ''}${bestSection(comparison)}${pairsSection(comparison)}${section('states', 'What the stations did', stateFigures(comparison))}
 ${crewSection(comparison)}
-${lost}${stocksSection(comparison, source.estimated)}
-${source.narrowed ? `${narrowedSection(source.narrowed)}\n` : ''}${source.pilot ? `${warmUpSection(source.pilot)}\n` : ''}${section('reading', 'How to read this', `<div class="prose">${reading(comparison, spread ? spreadTerms(targets.length > 0) : [])}</div>`)}
+${lost}${lookedAt.sizes}${stocksSection(comparison, source.estimated)}
+${lookedAt.levels}${source.narrowed ? `${narrowedSection(source.narrowed)}\n` : ''}${source.pilot ? `${warmUpSection(source.pilot)}\n` : ''}${section('reading', 'How to read this', `<div class="prose">${reading(comparison, spread ? spreadTerms(targets.length > 0) : [])}</div>`)}
 ${section('text', 'Scenario text', [unfolded(provenance.file, scenarioText), ...joined.map(({ file, text }) => unfolded(file, text))].join('\n'))}
 ${section('origin', 'Provenance', origin(provenance, joined))}`;
   return framed({

@@ -126,7 +126,8 @@ describe('compare', () => {
     const document = JSON.parse(out);
     expect(Object.keys(document)).toEqual([
       'format', 'version', 'command', 'scenario', 'seeds', 'level', 'comparisons', 'pair_comparisons', 'baseline',
-      'policies', 'measures', 'state_shares', 'crew_busy_shares', 'stocks', 'spread', 'runs', 'csv_sha256', 'warm_up',
+      'policies', 'measures', 'state_shares', 'crew_busy_shares', 'stocks', 'spread',
+      'scrap_causes', 'misfit_pairs', 'sizes', 'levels', 'runs', 'csv_sha256', 'warm_up',
     ]); // biome-ignore format: one line reads better
     expect(document).toMatchObject({ seeds: [1, 2, 3], baseline: 'carry on', level: 0.95 });
     expect(document.runs).toHaveLength(6);

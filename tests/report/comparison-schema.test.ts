@@ -7,6 +7,7 @@ import { targetsMet } from '../../src/experiment/targets.ts';
 import { MEASURES } from '../../src/line/measures.ts';
 import { comparisonJsonSchema } from '../../src/report/comparison-schema.ts';
 import { comparisonJson } from '../../src/report/json.ts';
+import { sampleLooked } from './looked-sample.ts';
 import { sampleOutcomes } from './sample.ts';
 import { sampleTwins } from './twins-sample.ts';
 
@@ -40,6 +41,7 @@ function full(): Record<string, unknown> {
         },
       ],
     },
+    looked: sampleLooked(),
     targets: targetsMet([{ measure: MEASURES[0], limit: 42 }], policies, outcomes),
     version: '0.1.0',
     command: ['compare', 'a.yaml', '--with', 'b.yaml'],

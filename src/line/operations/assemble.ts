@@ -8,7 +8,6 @@ import type { MateKind } from '../mate.ts';
 import type { Mates } from '../mates.ts';
 import type { PartTable } from '../part-table.ts';
 import type { Place } from '../place.ts';
-import type { FitProbe } from '../probes/fit-probe.ts';
 import type { Reader } from '../reader.ts';
 import type { Rejects } from '../rejects.ts';
 import type { Tally } from '../tally.ts';
@@ -37,6 +36,12 @@ export interface AssembleParts {
   readonly flaw: Flaw | null;
 }
 
+/** Looks at first attempts, and at what becomes of those that are pressed together. */
+interface AttemptProbe {
+  see(pairs: readonly Pair[], parts: PartTable, row: number, mate: Float64Array): void;
+  pressed(spoilt: boolean): void;
+}
+
 /** Where misfits go. */
 export interface Misfits {
   readonly tight: Rejects;
@@ -55,7 +60,7 @@ export class Assemble implements Operation {
   /** Told of every attempt: whether it did not fit, be it pressed together or not. */
   readonly fitListeners: ((misfit: boolean) => void)[] = [];
   /** Looks at first attempts; null while nobody asks. */
-  probe: FitProbe | null = null;
+  probe: AttemptProbe | null = null;
   private readonly attempted: number;
   private readonly fit: Fit;
   /** By pair, the attempts that it decided. */
@@ -198,7 +203,7 @@ export class Assemble implements Operation {
     return this.reject(row, hand);
   }
 
-  private force(row: number, hand: Hand, forcing: Forcing, probe: FitProbe | null): Place {
+  private force(row: number, hand: Hand, forcing: Forcing, probe: AttemptProbe | null): Place {
     const { tally, next } = this.on;
     const spoilt = forcing.spoils(row);
     if (probe !== null) probe.pressed(spoilt);

@@ -23,7 +23,10 @@ export class Kit {
     this.kinds = kinds;
     this.clock = clock;
     this.held = new Holding(clock);
-    for (const { stock } of kinds) stock.onLook = () => this.book();
+    for (const { stock } of kinds) {
+      stock.onLook = () => this.book();
+      stock.unbooked = () => this.taken;
+    }
   }
 
   /** Whether sets may be taken without a look at the stocks; then nothing waits for any of them. */
@@ -70,6 +73,7 @@ export class Kit {
     this.book();
     for (const kind of this.kinds) {
       kind.stock.onLook = null;
+      kind.stock.unbooked = null;
       kind.used += this.used;
       kind.thrown += this.thrown;
       kind.held.absorb(this.held);
