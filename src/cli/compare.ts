@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { causeRates } from '../experiment/cause-rates.ts';
 import { compare } from '../experiment/comparison.ts';
+import { costRows } from '../experiment/cost-rows.ts';
 import { lookedAt } from '../experiment/looked.ts';
 import { runPilot } from '../experiment/pilot.ts';
 import { recoveredOf } from '../experiment/recovered.ts';
@@ -174,6 +175,7 @@ export async function compareCommand(given: Given): Promise<number> {
     narrowed: narrow?.narrowed,
     causes,
     looked,
+    costs: costRows(policies, outcomes),
     estimated,
     title: scenario.title,
     about: scenario.about,

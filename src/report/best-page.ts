@@ -38,7 +38,12 @@ function ahead({ measure, best }: MeasureComparison): string {
     heading('standing', 'word') +
     heading(`difference to the best other, ${format.differenceUnit}`) +
     heading('its interval');
-  return scrolling(`best-${measure.key}`, escapeHtml(headingOf({ measure })), head, lines);
+  return scrolling(
+    `best-${measure.key}`,
+    `${escapeHtml(headingOf({ measure }))} <span>(beside the best of the others)</span>`,
+    head,
+    lines,
+  );
 }
 
 /** Who may be best in each measure; empty where there are no more than two to choose among, of which the verdict tells. */

@@ -25,6 +25,10 @@ function labels(names: readonly string[]): { texts: string[]; margin: number } {
   return { texts, margin: Math.max(50, Math.round(longest * 7.6) + 14) };
 }
 
+/** Plot names each group of its shapes, which no reader may be told: the picture has one name for all of it. */
+const withoutMarkNames = (svg: string): string =>
+  svg.replace(/(<g[^>]*?) aria-label="(?![xy]-axis)[^"]*"/g, '$1');
+
 /** The picture as text, named for who cannot see it. */
 export function drawn(options: Options, kind: string, label: string): string {
   const { document } = parseHTML('<!doctype html><html><body></body></html>');
@@ -34,7 +38,7 @@ export function drawn(options: Options, kind: string, label: string): string {
   };
   const style = `width:100%;max-width:${WIDTH * 1.25}px;height:auto;font-size:12px`;
   // Written into the text, for the document's own writer leaves < as it is in attributes.
-  return svg.outerHTML.replace(
+  return withoutMarkNames(svg.outerHTML).replace(
     '<svg',
     () => `<svg role="img" aria-label="${escapeHtml(label)}" style="${style}"`,
   );

@@ -1,5 +1,6 @@
 import type { CauseRates } from '../experiment/cause-rates.ts';
 import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/comparison.ts';
+import type { CostRow } from '../experiment/cost-rows.ts';
 import type { Looked } from '../experiment/looked.ts';
 import type { Narrowed } from '../experiment/narrow.ts';
 import type { Pilot } from '../experiment/pilot.ts';
@@ -23,6 +24,7 @@ import {
 import { causesSection } from './causes-page.ts';
 import { type Cells, cellsOf, percentLevel } from './cells.ts';
 import { intervalCharts, stateCharts } from './charts.ts';
+import { costsSection } from './costs-page.ts';
 import { escapeHtml } from './escape.ts';
 import { percent } from './format.ts';
 import { histogramsSection } from './histograms-page.ts';
@@ -62,6 +64,7 @@ export interface PageSource {
   /** Where the runs stopped by the width of intervals. */
   readonly narrowed?: Narrowed | undefined;
   readonly causes?: CauseRates | undefined;
+  readonly costs?: readonly CostRow[];
   readonly looked?: Looked | undefined;
   readonly title: string;
   /** What the scenario is, in words; blank lines part its paragraphs. */
@@ -225,6 +228,7 @@ ${warnings.map(warning).join('\n')}`;
     sizes: looked ? `${histogramsSection(looked)}\n` : '',
     levels: looked ? `${levelsSection(looked)}\n` : '',
   };
+  const costs = withBoundMarkedInRows([{ rows: source.costs ?? [] }], source.comparison)[0]!.rows;
   const lost = source.causes
     ? `${causesSection(withBoundMarkedInCauses(source.causes, source.comparison))}\n`
     : '';
@@ -236,7 +240,7 @@ ${section('measures', 'Measures', comparison.measures.map((compared) => measureT
 ${spread ? `${spreadSection(spread, comparison)}\n` : ''}${bestSection(comparison)}${pairsSection(comparison)}${section('states', 'What the stations did', stateFigures(comparison))}
 ${crewSection(comparison)}
 ${lost}${lookedAt.sizes}${stocksSection(comparison, source.estimated)}
-${lookedAt.levels}${source.narrowed ? `${narrowedSection(source.narrowed)}\n` : ''}${source.pilot ? `${warmUpSection(source.pilot)}\n` : ''}${section('reading', 'How to read this', `<div class="prose">${reading(comparison, spread ? spreadTerms(targets.length > 0) : [])}</div>`)}
+${costs.length > 0 ? `${costsSection(costs)}\n` : ''}${lookedAt.levels}${source.narrowed ? `${narrowedSection(source.narrowed)}\n` : ''}${source.pilot ? `${warmUpSection(source.pilot)}\n` : ''}${section('reading', 'How to read this', `<div class="prose">${reading(comparison, spread ? spreadTerms(targets.length > 0) : [])}</div>`)}
 ${section('text', 'Scenario text', [unfolded(provenance.file, scenarioText), ...joined.map(({ file, text }) => unfolded(file, text))].join('\n'))}
 ${section('origin', 'Provenance', origin(provenance, joined))}`;
   return framed({
