@@ -1,6 +1,6 @@
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
 import { readSettled } from '../experiment/settled.ts';
-import { type Design, designOf } from '../experiment/varied/design.ts';
+import { boundIn, type Design, designOf } from '../experiment/varied/design.ts';
 import type { Factor } from '../experiment/varied/factor.ts';
 import { changesAt } from '../experiment/varied/plan-varied.ts';
 import { varied } from '../experiment/varied/varied.ts';
@@ -14,7 +14,6 @@ import { listed } from '../report/words.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import { parseChanged } from '../scenario/parse.ts';
 import type { PolicySpec } from '../scenario/scenario.ts';
-import { boundFactor } from '../statistics/designs/linear-effects.ts';
 import { measureBy } from './by.ts';
 import { designOptions } from './design-options.ts';
 import { EXIT } from './exit-codes.ts';
@@ -96,8 +95,8 @@ const MOST_CHECKED = 1000;
  * @throws ChangeError, UsageError
  */
 function checkPoints({ raw }: ScenarioFile, factors: readonly Factor[], design: Design): void {
-  const { kind, points, coordinates } = design;
-  const bound = kind === 'latin' ? boundFactor(coordinates) : -1;
+  const { points } = design;
+  const bound = boundIn(design);
   if (bound >= 0)
     throw new UsageError(
       `at the ${points.length} points drawn, ${factors[bound]!.name} goes with the others, so that what it does cannot be told; take more --points, or a range of more values`,

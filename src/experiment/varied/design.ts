@@ -2,6 +2,7 @@ import { Streams } from '../../kernel/streams.ts';
 import { type Trajectory, trajectories } from '../../statistics/designs/elementary-effects.ts';
 import { fullFactorial } from '../../statistics/designs/full-factorial.ts';
 import { latinHypercube } from '../../statistics/designs/latin-hypercube.ts';
+import { boundFactor } from '../../statistics/designs/linear-effects.ts';
 import {
   type Fraction,
   twoLevelFraction,
@@ -84,6 +85,10 @@ function screening(factors: readonly Factor[], paths: number): Design {
     ...{ fraction: null, perPath: factors.length + 1 },
   };
 }
+
+/** The first factor of a Latin hypercube that its points do not tell from those before it; -1 where there is none, and elsewhere. */
+export const boundIn = ({ kind, coordinates }: Design): number =>
+  kind === 'latin' ? boundFactor(coordinates) : -1;
 
 /** The paths of screening by the values that were really taken. */
 export function pathsOf({ coordinates, perPath }: Design): Trajectory[] {
