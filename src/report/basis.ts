@@ -6,7 +6,7 @@ import { counted, listed } from './words.ts';
 /** What was run. */
 function runsOf({ policies, bound, seeds }: Comparison): string {
   const runs = counted(policies.length * seeds, 'run');
-  if (policies.length === 1) return `${runs} of one policy, each under its own seed.`;
+  if (policies.length === 1) return `${runs} of one policy${seeds > 1 ? ', each under its own seed' : ''}.`;
   const who =
     bound === null
       ? `${policies.length} policies`

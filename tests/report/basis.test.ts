@@ -28,6 +28,7 @@ it('says nothing of pairs where there is one, and of intervals where there are n
   expect(basis(1, 4)).toBe(
     '4 runs of one policy, each under its own seed. Each interval holds by itself at 95 %.',
   );
+  expect(basis(1, 1)).toBe('1 run of one policy. One run gives no interval.');
   expect(basis(3, 1)).toMatch(/One run gives no interval\.$/);
 });
 

@@ -149,7 +149,7 @@ export function sizedNotes(sized: Sized): string[] {
     : 'There was no closer look: what a step does is told by the first runs, by which sizes were looked for.';
   return [
     `${seeds} ${how} ${closer}`,
-    `Targets are met by less than ${worthText(sized)} may be taken for missed. All that is said of meeting and missing holds together (Bonferroni), for values of runs that are near normal.`,
+    `Targets that are met by less than ${worthText(sized)} may be taken for missed. All that is said of meeting and missing holds together (Bonferroni), for values of runs that are near normal.`,
     `Intervals of a step hold together at ${percentLevel(sure)} %${targets.length > 1 ? ', over all targets' : ''}. Points of the trade-off are means of ${first} runs and are not vouched for.`,
     'This is a plan on paper: who may work at a machine, and how many it takes to do so safely, is for risk assessment, local codes and competent people.',
   ];
