@@ -20,7 +20,6 @@ import { OutputFolder } from '../report/output-folder.ts';
 import { comparisonPage } from '../report/page.ts';
 import { comparisonText } from '../report/terminal.ts';
 import { twinsCsv } from '../report/twins-csv.ts';
-import { warmUpSentence } from '../report/warm-up-page.ts';
 import { listed } from '../report/words.ts';
 import { boundLast, boundOf } from '../scenario/bound.ts';
 import { alsoKinds, writeAlso } from './also.ts';
@@ -37,6 +36,7 @@ import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
 import { modulesOf } from './modules.ts';
 import { defaultFolder, doRuns, doTwins, UNFINISHED } from './runs.ts';
+import { settledNote } from './settled-note.ts';
 import { outOfTime, refuseWithout } from './stopping.ts';
 import { targetsGiven } from './targets.ts';
 import type { GivenSelection } from './until-decided.ts';
@@ -154,8 +154,7 @@ export async function compareCommand(given: Given): Promise<number> {
     console.error(outOfTime(narrow.narrowed.most));
   if (!given.json && said)
     process.stdout.write(`${said.flatMap((text) => wrap(text, columns(), '  ')).join('\n')}\n`);
-  if (!given.json && pilot.by === 'pilot')
-    process.stdout.write(`${wrap(warmUpSentence(pilot), columns()).join('\n')}\n`);
+  if (!given.json) process.stdout.write(settledNote({ pilot }));
   if (!folder) return EXIT.done;
   const origin: Origin = {
     scenario: { file: given.file, sha256 },

@@ -18,6 +18,7 @@ import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { defaultFolder, doCrossed, UNFINISHED_CROSSED } from './runs.ts';
+import { settledNote } from './settled-note.ts';
 import { severitiesOf } from './severities.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
@@ -101,7 +102,9 @@ export async function crossCommand(given: Given): Promise<number> {
   const asJson = `${JSON.stringify(document, null, 2)}\n`;
   const { title } = scenario;
   process.stdout.write(
-    given.json ? asJson : crossedText(found, { title, colour: coloured(), width: columns() }),
+    given.json
+      ? asJson
+      : crossedText(found, { title, colour: coloured(), width: columns() }) + settledNote(read),
   );
   if (!folder) return EXIT.done;
   const provenance = {

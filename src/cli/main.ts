@@ -277,7 +277,9 @@ function reworded(message: string, args: readonly string[]): string {
     return 'name a scenario, such as scenarios/tray-cell.yaml';
   }
   const [, bare] = /^Not enough arguments following: (.+)$/.exec(message) ?? [];
-  return bare === undefined ? message : `--${bare} expects a value after it`;
+  if (bare === undefined) return message;
+  const below = args.find((arg, i) => args[i - 1] === `--${bare}` && /^-\d/.test(arg));
+  return `--${bare} expects a value after it${below === undefined ? '' : ` that is not below zero, and "${below}" is`}`;
 }
 
 /** An example on a line of its own, so that it can be copied; beside its meaning it would be broken in two. */

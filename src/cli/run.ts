@@ -13,6 +13,7 @@ import { type Joining, joinedOf, joiningWords } from './joining.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { doRuns } from './runs.ts';
+import { settledNote } from './settled-note.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 
@@ -76,7 +77,7 @@ export async function runCommand(given: Given): Promise<number> {
         capabilities,
         estimated,
         spread,
-      ),
+      ) + settledNote(read),
     );
   }
   return EXIT.done;

@@ -18,6 +18,7 @@ import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, type Modules, modulesOf } from './modules.ts';
 import { defaultFolder, withRunner } from './runs.ts';
+import { settledNote } from './settled-note.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 import { secondsWithin } from './within.ts';
@@ -166,7 +167,9 @@ export async function sizeCommand(given: Given): Promise<number> {
   });
   const asJson = `${JSON.stringify(document, null, 2)}\n`;
   process.stdout.write(
-    given.json ? asJson : sizedText(found, { title: scenario.title, colour: coloured(), width: columns() }),
+    given.json
+      ? asJson
+      : sizedText(found, { title: scenario.title, colour: coloured(), width: columns() }) + settledNote(read),
   );
   if (!folder) return EXIT.done;
   const path = write(folder, given, { read, modules, found, asJson });

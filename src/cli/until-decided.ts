@@ -21,6 +21,7 @@ import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, type Modules, modulesOf } from './modules.ts';
 import { defaultFolder, UNFINISHED, withRunner } from './runs.ts';
+import { settledNote } from './settled-note.ts';
 import { type GivenStopping, outOfTime, type Stopping, stoppingOf } from './stopping.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
@@ -176,7 +177,9 @@ export async function untilDecidedCommand(given: GivenSelection): Promise<number
   const asJson = `${JSON.stringify(document, null, 2)}\n`;
   const { title } = scenario;
   process.stdout.write(
-    given.json ? asJson : selectionText(found, { title, colour: coloured(), width: columns() }),
+    given.json
+      ? asJson
+      : selectionText(found, { title, colour: coloured(), width: columns() }) + settledNote(read),
   );
   if (!folder) return EXIT.done;
   const provenance = { ...source, joined, modules: files, version: version(), command: typed(command) };

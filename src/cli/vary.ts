@@ -23,6 +23,7 @@ import { coloured, columns } from './look.ts';
 import { type GivenModules, type Modules, modulesOf } from './modules.ts';
 import { factorsOf } from './over.ts';
 import { defaultFolder, doVaried, UNFINISHED_VARIED } from './runs.ts';
+import { settledNote } from './settled-note.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 
@@ -150,7 +151,9 @@ export async function varyCommand(given: Given): Promise<number> {
   const document = variedJson({ varied: found, runs, command, scenario: source, ...made });
   const asJson = `${JSON.stringify(document, null, 2)}\n`;
   process.stdout.write(
-    given.json ? asJson : variedText(found, { title, colour: coloured(), width: columns() }),
+    given.json
+      ? asJson
+      : variedText(found, { title, colour: coloured(), width: columns() }) + settledNote(read),
   );
   if (!folder) return EXIT.done;
   const path = folder.write('vary.html', variedPage(found, { ...source, ...made, command: typed(command) }));

@@ -19,6 +19,11 @@ export function settledBy(read: ScenarioFile, { by, settled, policy, runs, lengt
   return { ...read, raw: changedRaw(read.raw, changes), scenario: parseChanged(read.raw, changes) };
 }
 
+/** A scenario file, and the pilot that found its warm-up, where one did. */
+export interface SettledFile extends ScenarioFile {
+  readonly pilot?: Pilot;
+}
+
 /**
  * Reads a scenario as `readScenario` does; where its warm-up is by a pilot, runs it first.
  * @throws UnreadableFileError, ScenarioError, UnsettledError, FailedRunError
@@ -27,7 +32,9 @@ export async function readSettled(
   path: string,
   supplements: readonly string[] = [],
   options: Pick<RunsOptions, 'workers'> = {},
-): Promise<ScenarioFile> {
+): Promise<SettledFile> {
   const read = readScenario(path, supplements);
-  return read.scenario.run.warmUpBy === 'pilot' ? settledBy(read, await runPilot(read, options)) : read;
+  if (read.scenario.run.warmUpBy !== 'pilot') return read;
+  const pilot = await runPilot(read, options);
+  return { ...settledBy(read, pilot), pilot };
 }

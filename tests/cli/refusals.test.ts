@@ -41,6 +41,11 @@ describe.concurrent('a wrong command line exits 2 and names the remedy', () => {
     ['--seeds 1e9', (good) => ['run', good, '--seeds', '1e9'], '--seeds expects a whole number'],
     ['--seeds alone', (good) => ['compare', good, '--seeds'], '--seeds expects a value after it'],
     [
+      'a --worth below zero',
+      (good) => ['compare', good, '--worth', '-1 /h'],
+      '--worth expects a value after it that is not below zero, and "-1 /h" is',
+    ],
+    [
       'two --seeds',
       (good) => ['compare', good, '--seeds', '1', '--seeds', '2'],
       '--seeds is given more than once',
