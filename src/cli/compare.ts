@@ -3,10 +3,9 @@ import { causeRates } from '../experiment/cause-rates.ts';
 import { compare } from '../experiment/comparison.ts';
 import { costRows } from '../experiment/cost-rows.ts';
 import { lookedAt } from '../experiment/looked.ts';
-import { runPilot } from '../experiment/pilot.ts';
+import { pilotToShow } from '../experiment/pilot.ts';
 import { recoveredOf } from '../experiment/recovered.ts';
-import { readScenario } from '../experiment/scenario-file.ts';
-import { settledBy } from '../experiment/settled.ts';
+import { readSettled } from '../experiment/settled.ts';
 import { spreadOf } from '../experiment/spread.ts';
 import { estimatedStocks } from '../experiment/stock-estimates.ts';
 import { targetsMet } from '../experiment/targets.ts';
@@ -81,9 +80,8 @@ export async function compareCommand(given: Given): Promise<number> {
   if (also.length > 0 && given.json && given.out === undefined)
     throw new UsageError('--also writes files; with --json, name a folder for them with --out FOLDER');
   const wished = targetsGiven(given.target);
-  const written = readScenario(given.file, given.with);
-  const pilot = await runPilot(written, given);
-  const read = settledBy(written, pilot);
+  const read = await readSettled(given.file, given.with, given);
+  const pilot = read.pilot ?? (await pilotToShow(read, given));
   const { scenario, sha256, text } = read;
   const modules = await modulesOf(given, scenario);
   const { files } = modules;
@@ -154,7 +152,7 @@ export async function compareCommand(given: Given): Promise<number> {
     console.error(outOfTime(narrow.narrowed.most));
   if (!given.json && said)
     process.stdout.write(`${said.flatMap((text) => wrap(text, columns(), '  ')).join('\n')}\n`);
-  if (!given.json) process.stdout.write(settledNote({ pilot }));
+  if (!given.json) process.stdout.write(settledNote(read));
   if (!folder) return EXIT.done;
   const origin: Origin = {
     scenario: { file: given.file, sha256 },

@@ -3,6 +3,7 @@ import type { Scenario } from '../scenario/scenario.ts';
 import type { WarmUpBy } from '../scenario/warm-up.ts';
 import { movingAverage } from '../statistics/warm-up/moving-average.ts';
 import { mser } from '../statistics/warm-up/mser.ts';
+import { FailedRunError } from './failed-run.ts';
 import { piloted } from './piloted.ts';
 import { rollingOf } from './rolling.ts';
 import { Runner, type RunsOptions } from './runner.ts';
@@ -59,16 +60,18 @@ export function pilotOf(scenario: Scenario, policy: string, goods: readonly Arra
     const own = series.slice(i * BATCH, (i + 1) * BATCH);
     return own.reduce((sum, rate) => sum + rate, 0) / BATCH;
   });
+  const settled = late ? null : Number((drop * bin).toFixed(3));
+  const { warmUpBy: by, warmUp } = scenario.run;
   return {
-    by: scenario.run.warmUpBy,
-    warmUp: scenario.run.warmUp,
+    by,
+    warmUp: by === 'pilot' ? (settled ?? 0) : warmUp,
     policy,
     runs: goods.length,
     length: run.length,
     batch: bin * BATCH,
     rates,
     smoothed: movingAverage(rates, REACH),
-    settled: late ? null : Number((drop * bin).toFixed(3)),
+    settled,
   };
 }
 
@@ -96,5 +99,15 @@ export async function runPilot(
     return pilotOf(scenario, policy, goods);
   } finally {
     await runner.end();
+  }
+}
+
+/** The same, to show a warm-up that was chosen without it: none where a run fails, which those that count will tell. */
+export async function pilotToShow(...given: Parameters<typeof runPilot>): Promise<Pilot | undefined> {
+  try {
+    return await runPilot(...given);
+  } catch (error) {
+    if (error instanceof FailedRunError) return undefined;
+    throw error;
   }
 }

@@ -6,7 +6,7 @@ import { COUNTS, type Count } from '../line/counts.ts';
 import { runInBins } from '../line/course.ts';
 import { Episodes } from '../line/episodes.ts';
 import type { Line } from '../line/line.ts';
-import { LEVEL_POINTS, Looks } from '../line/looks.ts';
+import { Looks } from '../line/looks.ts';
 import { MEASURES, type MeasureKey, totalsOf } from '../line/measures.ts';
 import type { Outcome } from '../line/outcome.ts';
 import { selfCheck } from '../line/self-check.ts';
@@ -125,9 +125,7 @@ export function simulate(
   const line = prepare(scenario, policy, seed, episodes, code, recorder);
   if (warmUp > 0) line.calendar.run(warmUp);
   const from = warmUp > 0 ? snapshot(line) : fromNothing(line);
-  const { bin, bins } = withCourse
-    ? rollingOf(scenario.run)
-    : { bin: length / LEVEL_POINTS, bins: LEVEL_POINTS };
+  const { bin, bins } = rollingOf(scenario.run);
   const looks = withLook ? new Looks(line, bin, bins) : undefined;
   const good = withCourse || looks ? runInBins(line, bin, bins, warmUp + length, looks) : null;
   line.calendar.run(warmUp + length);

@@ -3,7 +3,7 @@ import type { Line } from './line.ts';
 import { FitHistograms } from './probes/fit-histograms.ts';
 
 /** About so many times the levels are looked at. */
-export const LEVEL_POINTS = 120;
+const LEVEL_POINTS = 120;
 
 /** What was looked at in one run, for pictures: what no policy sees is among it. Plain data. */
 export interface Look {

@@ -17,7 +17,7 @@ it.each([
   const { code, out } = await at.mendline([command, 'cell.yaml', ...options]);
   expect(code).toBe(0);
   expect(out.replace(/\s+/g, ' ')).toMatch(
-    /Counting begins at [\d.]+ (s|min), where MSER-5 finds a pilot of 10 undisturbed runs of "carry on" settled\./,
+    /Counting begins at [1-9][\d.]* (s|min), where MSER-5 finds a pilot of 10 undisturbed runs of "carry on" settled\./,
   );
   for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
 });
@@ -25,5 +25,5 @@ it.each([
 it('says nothing of a warm-up that the scenario gives, and nothing beside data', async () => {
   expect((await at.mendline(['run', 'given.yaml'])).out).not.toContain('Counting begins');
   const { out } = await at.mendline(['run', 'cell.yaml', '--json']);
-  expect(JSON.parse(out).seeds).toBe(3);
+  expect(JSON.parse(out).seeds).toEqual([1, 2, 3]);
 });
