@@ -99,7 +99,7 @@ describe('a text that is no scenario at all', () => {
     (text) => {
       expect(only(text)).toMatchObject({ line: 1, column: 1 });
       expect(only(text).message).toBe(
-        'expected a mapping with the keys mendline, title, about, run, stock, parts, stations, crew, carriers, calendars, demand, disturbances, cases, policies',
+        'expected a mapping with the keys mendline, title, about, run, stock, parts, stations, crew, carriers, calendars, demand, disturbances, cases, policies, sizings',
       );
     },
   );

@@ -45,18 +45,22 @@ function shortOf(point: Point, { targets, trials, first }: Look): number {
 export async function lookAtAll(look: Look, looked: Looked): Promise<void> {
   const { space, trials, first } = look;
   const points = allPoints(space.counts).sort((a, b) => space.costOf(a) - space.costOf(b));
-  await trials.need(points, 1, first);
   let least = Number.POSITIVE_INFINITY;
-  for (const point of points) {
-    const short = shortOf(point, look);
-    // In the order of cost, so that the first to meet them is the cheapest.
-    if (looked.best === null || short < least) {
-      looked.best = point;
-      least = short;
+  // Some at a time, so that what is known stands there when runs or time are over.
+  for (let from = 0; from < points.length; from += BATCH) {
+    const some = points.slice(from, from + BATCH);
+    await trials.need(some, 1, first);
+    for (const point of some) {
+      const short = shortOf(point, look);
+      // In the order of cost, so that the first to meet them is the cheapest.
+      if (looked.best === null || short < least) {
+        looked.best = point;
+        least = short;
+      }
+      looked.points.push(point);
     }
-    looked.points.push(point);
+    looked.met = least === 0;
   }
-  looked.met = least === 0;
 }
 
 /** Searches; the best and those a step off get their first runs, too. What was found stands in `looked`, however it ends. */

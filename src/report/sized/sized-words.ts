@@ -89,7 +89,10 @@ function cheaperText(sized: Sized, chosen: Configuration): string {
 function choiceText(sized: Sized): string {
   const { chosen, apparent, apparentMeets } = sized;
   if (chosen)
-    return `Enough at least cost: ${sizesText(sized, chosen)}, for ${costText(sized, chosen.cost)}.`;
+    return (
+      `${cheaperThan(sized, chosen).open > 0 ? 'Enough, though what costs less may be so, too' : 'Enough at least cost'}: ` +
+      `${sizesText(sized, chosen)}, for ${costText(sized, chosen.cost)}.`
+    );
   if (apparent && apparentMeets)
     return `Nothing is confirmed. What seems enough by the first runs: ${sizesText(sized, apparent)}, for ${costText(sized, apparent.cost)}.`;
   if (apparent)
@@ -132,7 +135,13 @@ const spentText = ({ runs }: Sized): string =>
 
 /** What is said of the choice, a sentence or two each. */
 export function sizedVerdict(sized: Sized): string[] {
-  const found = [choiceText(sized), guaranteeText(sized), `${extent(sized)}.`, marginsText(sized)];
+  const some = sized.configurations.length > 0;
+  const found = [
+    choiceText(sized),
+    guaranteeText(sized),
+    some ? `${extent(sized)}.` : null,
+    marginsText(sized),
+  ];
   if (sized.spent !== null) found.push(spentText(sized));
   return found.filter((text) => text !== null && text !== '') as string[];
 }
@@ -148,7 +157,7 @@ export function sizedNotes(sized: Sized): string[] {
     ? `The closer look is at ${look.runs} runs each that nothing was chosen by.`
     : 'There was no closer look: what a step does is told by the first runs, by which sizes were looked for.';
   return [
-    `${seeds} ${how} ${closer}`,
+    sized.configurations.length > 0 ? `${seeds} ${how} ${closer}` : seeds,
     `Targets that are met by less than ${worthText(sized)} may be taken for missed. All that is said of meeting and missing holds together (Bonferroni), for values of runs that are near normal.`,
     `Intervals of a step hold together at ${percentLevel(sure)} %${targets.length > 1 ? ', over all targets' : ''}. Points of the trade-off are means of ${first} runs and are not vouched for.`,
     'This is a plan on paper: who may work at a machine, and how many it takes to do so safely, is for risk assessment, local codes and competent people.',
