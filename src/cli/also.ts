@@ -1,9 +1,9 @@
 import type { Comparison } from '../experiment/comparison.ts';
-import type { Pilot } from '../experiment/pilot.ts';
 import type { Spread } from '../experiment/spread.ts';
 import type { TargetFound } from '../experiment/targets.ts';
 import type { Twins } from '../experiment/twins.ts';
 import type { Outcome } from '../line/outcome.ts';
+import type { Further } from '../report/further-charts.ts';
 import type { Origin } from '../report/origin.ts';
 import type { OutputFolder } from '../report/output-folder.ts';
 import { suggestion } from '../scenario/nearest.ts';
@@ -20,15 +20,14 @@ const NAMES: Readonly<Record<Kind, string>> = {
   markdown: 'comparison.md',
   svg: 'charts',
 };
-const CHART = /^(?:(?:intervals|states|rates)-.+|warm-up)\.svg$/;
+const CHART = /^(?:(?:intervals|states|rates|spread|causes|sizes|levels)-.+|warm-up)\.svg$/;
 
 /** What the files are made from. */
-interface Found {
+interface Found extends Further {
   readonly title: string;
   readonly comparison: Comparison;
   readonly outcomes: readonly Outcome[];
   readonly twins: Twins | undefined;
-  readonly pilot: Pilot | undefined;
   readonly spread: Spread;
   readonly targets: readonly TargetFound[];
   readonly origin: Origin;
@@ -76,9 +75,9 @@ const MAKE: Readonly<Record<Kind, (found: Found) => Promise<readonly Made[]>>> =
     ];
     return [{ name: NAMES.markdown, content: markdown(paperOf(comparison, twins, rest)) }];
   },
-  async svg({ comparison, twins, pilot, origin }) {
+  async svg({ comparison, origin, ...shown }) {
     const { chartFiles } = await import('../report/chart-files.ts');
-    return chartFiles(comparison, { twins, pilot }, origin).map(({ name, content }) => ({
+    return chartFiles(comparison, shown, origin).map(({ name, content }) => ({
       name: `${NAMES.svg}/${name}`,
       content,
     }));

@@ -199,6 +199,8 @@ export async function compareCommand(given: Given): Promise<number> {
     twins,
     pilot,
     spread,
+    causes,
+    looked,
     targets,
     origin,
   });

@@ -14,7 +14,7 @@ const row = (name: string, cells: readonly string[]) =>
 const perThousand = ({ rows }: ScrapRates) => rows.map((own) => own.perThousand);
 
 /** The causes that scrapped most, over all policies, in the order of the line. */
-function foremost(causes: readonly ScrapRates[]): readonly ScrapRates[] {
+export function foremost(causes: readonly ScrapRates[]): readonly ScrapRates[] {
   const sum = (of: ScrapRates) => perThousand(of).reduce((all, value) => all + value, 0);
   const chosen = new Set([...causes].sort((a, b) => sum(b) - sum(a)).slice(0, MOST_BARS));
   return causes.filter((of) => chosen.has(of));

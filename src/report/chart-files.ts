@@ -1,15 +1,13 @@
 import { type Comparison, LEVEL } from '../experiment/comparison.ts';
-import type { Pilot } from '../experiment/pilot.ts';
 import type { Twins } from '../experiment/twins.ts';
 import { headingOf, percentLevel } from './cells.ts';
 import { intervalCharts, stateCharts } from './charts.ts';
 import { durationText } from './duration.ts';
+import { type Further, furtherCharts } from './further-charts.ts';
 import type { Origin } from './origin.ts';
 import { occurring, STATE_LOOKS } from './state-words.ts';
 import { svgFile } from './svg-file.ts';
 import { twinCharts } from './twin-charts.ts';
-import { warmUpChart } from './warm-up-chart.ts';
-import { warmUpKey } from './warm-up-page.ts';
 
 interface ChartFile {
   readonly name: string;
@@ -27,10 +25,10 @@ function numbered(kind: string, policy: string, index: number): string {
 }
 
 /** Every chart of the page as a file of its own: `intervals-MEASURE.svg`, `states-N-POLICY.svg`, `rates-N-POLICY.svg`,
- * `warm-up.svg`. */
+ * and so on for what else it shows. */
 export function chartFiles(
   comparison: Comparison,
-  { twins, pilot }: { readonly twins: Twins | undefined; readonly pilot: Pilot | undefined },
+  { twins, ...further }: { readonly twins?: Twins | undefined } & Further,
   origin: Origin,
 ): ChartFile[] {
   const { measures, baseline, stateShares } = comparison;
@@ -62,12 +60,11 @@ export function chartFiles(
     const title = `Rolling rate, good /h: ${policy}`;
     return { name: numbered('rates', policy, i), content: svgFile({ svg, title, key }, origin) };
   });
-  const settling = (pilot ? [pilot] : []).map((own): ChartFile => {
-    const title = 'Output while the line settles, good /h';
-    return {
-      name: 'warm-up.svg',
-      content: svgFile({ svg: warmUpChart(own), title, key: warmUpKey(own) }, origin),
-    };
+  const others = furtherCharts(comparison, further);
+  const files = others.map(({ kind, of, svg, title, key }, i): ChartFile => {
+    const before = others.slice(0, i).filter((other) => other.kind === kind).length;
+    const name = kind === 'warm-up' ? 'warm-up.svg' : numbered(kind, of, before);
+    return { name, content: svgFile({ svg, title, key }, origin) };
   });
-  return [...intervals, ...states, ...curves, ...settling];
+  return [...intervals, ...states, ...curves, ...files];
 }

@@ -29,7 +29,8 @@ function drawnBins({ rows, limits, from, width }: Sizes): readonly [number, numb
 const size = (mm: number): string => String(Number(mm.toFixed(6)));
 const share = (part: number, all: number): string => (all > 0 ? percent(part / all) : '\u2013');
 
-function chart(sizes: Sizes): string {
+/** A lane for each policy: how sizes lie about their limits. */
+export function sizesChart(sizes: Sizes): string {
   const { of, kind, limits, from, width, rows } = sizes;
   const [first, last] = drawnBins(sizes);
   const shares = rows.map(({ counts, counted: all }) =>
@@ -75,7 +76,7 @@ function figure(sizes: Sizes): string {
   const { of, kind, limits } = sizes;
   const { what } = WORDS[kind];
   const caption = `${escapeHtml(of)} <span>(${what}, limits ${size(limits.lower)} and ${size(limits.upper)} mm)</span>`;
-  return `<figure><figcaption>${caption}</figcaption>${chart(sizes)}</figure>`;
+  return `<figure><figcaption>${caption}</figcaption>${sizesChart(sizes)}</figure>`;
 }
 
 /** How dimensions and clearances lay about their limits; nothing where none has any. */

@@ -6,7 +6,7 @@ import { lanesChart } from './lanes.ts';
 import { timeUnit } from './twin-charts.ts';
 import { counted } from './words.ts';
 
-const UNITS = { stock: 'pieces on hand', buffer: 'parts waiting in front of it' } as const;
+export const UNITS = { stock: 'pieces on hand', buffer: 'parts waiting in front of it' } as const;
 const level = (value: number): string => fixed(value, 1);
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
@@ -21,7 +21,8 @@ const TOLD: readonly (readonly [string, (means: readonly number[]) => number])[]
 
 const topOf = ({ rows }: Levels) => Math.max(...rows.flatMap(({ means }) => means));
 
-function chart(levels: Levels, times: readonly number[]): string {
+/** A lane for each policy: the level over time. */
+export function levelsChart(levels: Levels, times: readonly number[]): string {
   const { name, kind, rows } = levels;
   const { unit, size } = timeUnit(times.at(-1)!);
   const told = rows.map(({ policy, means }) => {
@@ -53,7 +54,7 @@ function table({ name, kind, rows }: Levels, index: number): string {
 function figure(levels: Levels, times: readonly number[]): string {
   const { name, kind } = levels;
   const caption = `${escapeHtml(name)} <span>(${UNITS[kind]}; the top of a lane is ${level(topOf(levels))})</span>`;
-  return `<figure><figcaption>${caption}</figcaption>${chart(levels, times)}</figure>`;
+  return `<figure><figcaption>${caption}</figcaption>${levelsChart(levels, times)}</figure>`;
 }
 
 /** How the levels of limited stocks and buffers went; nothing where there are none. */

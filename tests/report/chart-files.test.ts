@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/experiment/comparison.ts';
 import { chartFiles } from '../../src/report/chart-files.ts';
 import { outcome } from './fake.ts';
+import { sampleLooked } from './looked-sample.ts';
 import { ORIGIN } from './origin-sample.ts';
 import { sampleTwins } from './twins-sample.ts';
 
@@ -30,6 +31,15 @@ describe('chartFiles', () => {
     expect(content).toMatch(/<title id="title">[^<]+<\/title>/);
     expect(content).toMatch(/<desc id="told">[^<]+<\/desc>/);
     expect(content).toMatch(/Dot: mean|Mean share|Solid: good/);
+  });
+
+  it('has those of sizes and levels, too, where these were looked at', () => {
+    const looked = sampleLooked();
+    const named = chartFiles(compare(policies, outcomes), { looked }, ORIGIN).map(({ name }) => name);
+    expect(named.filter((name) => /^(sizes|levels)-/.test(name))).toHaveLength(
+      looked.sizes.length + looked.levels.length,
+    );
+    expect(looked.sizes.length * looked.levels.length).toBeGreaterThan(0);
   });
 
   it('keeps names apart that differ in other signs alone', () => {
