@@ -64,7 +64,7 @@ stations:
     const { look } = looked(small('90 s', body), 'carry on', 1);
     const times = look!.stocks.blank!.map((_, i) => i * look!.every);
     expect(times.at(-1)).toBeCloseTo(90, 9);
-    expect(look!.stocks.blank).toEqual(times.map((time) => 11 - Math.floor(time / 10)));
+    expect(look!.stocks.blank).toEqual(times.map((time) => 11 - Math.floor(time / 10 + 1e-9)));
     const late = looked(small('60 s', body, '30 s'), 'carry on', 1).look!;
     expect(late.stocks.blank![0]).toBe(8);
     expect(late.stocks.blank!.at(-1)).toBe(2);
