@@ -48,7 +48,7 @@ describe('mendline trace', () => {
     [['--seed', '1.5'], '--seed expects a whole number from 1 to'],
     [['--policy', 'scrap at onze'], 'did you mean "scrap at once"?'],
     [['--true-value'], 'did you mean "--true-values"?'],
-    [['--out', ''], '--out expects the name of a folder'],
+    [['--out', ''], '--out expects a name after it'],
   ])('refuses %j', async (words, said) => {
     const { code, out, err } = await trace(...words);
     expect({ code, out }).toEqual({ code: 2, out: '' });
