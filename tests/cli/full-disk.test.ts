@@ -34,10 +34,10 @@ it.runIf(process.platform === 'linux')(
     // First no room for all runs, then for these, but not for the report.
     for (const [blocks, what] of [
       [
-        20,
+        40,
         /^mendline: \S+runs\.journal: a file may not be as large as that; mend that, or choose another folder/m,
       ],
-      [72, /^mendline: a: a file may not be as large as that; choose another folder/m],
+      [160, /^mendline: a: a file may not be as large as that; choose another folder/m],
     ] as const) {
       const { code, err } = await limited(blocks, [...words, '--out', 'a', '--resume']);
       expect({ code, err }).toMatchObject({ code: 5, err: expect.stringMatching(what) });
@@ -46,7 +46,7 @@ it.runIf(process.platform === 'linux')(
       expect(left.endsWith('\n')).toBe(true);
       const runs = left.trimEnd().split('\n').length - 1;
       expect(runs).toBeGreaterThan(0);
-      if (blocks === 20) expect(runs).toBeLessThan(20);
+      if (blocks === 40) expect(runs).toBeLessThan(20);
       else expect(runs).toBe(20);
       expect(readdirSync(join(at.path, 'a'))).not.toContain('comparison.html');
     }
