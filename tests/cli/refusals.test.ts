@@ -29,7 +29,11 @@ describe.concurrent('a wrong command line exits 2 and names the remedy', () => {
       'say what to do: compare, cross, vary, size, run, check, explain, trace, watch, classroom or rerun',
     ],
     ['a misspelt command', () => ['comprae', 'x.yaml'], 'did you mean "compare"?'],
-    ['an unknown command', () => ['fly'], 'known here: compare, cross, '],
+    [
+      'an unknown command',
+      () => ['fly'],
+      'known here: compare, cross, vary, size, run, check, explain, trace, watch, classroom, rerun, completion',
+    ],
     ['no scenario', () => ['compare'], 'name a scenario, such as scenarios/tray-cell.yaml'],
     ['two scenarios', (good) => ['check', good, 'other'], '"other" is one word too many'],
     ['a misspelt option', (good) => ['compare', good, '--sedes', '3'], 'did you mean "--seeds"?'],
