@@ -117,17 +117,12 @@ export async function compareCommand(given: Given): Promise<number> {
     [RUNS]: runsCsv(outcomes),
     ...(twins && { [TWINS]: twinsCsv(twins) }),
   };
+  const found = { comparison, twins, recovered, pilot, spread, targets, causes, looked };
+  const narrowed = narrow?.narrowed;
   const source = {
-    comparison,
+    ...found,
     outcomes,
-    twins,
-    recovered,
-    pilot,
-    spread,
-    targets,
-    narrowed: narrow?.narrowed,
-    causes,
-    looked,
+    narrowed,
     version: version(),
     command,
     csvSha256: Object.fromEntries(Object.entries(tables).map(([name, text]) => [name, sha256Of(text)])),
@@ -147,9 +142,8 @@ export async function compareCommand(given: Given): Promise<number> {
         { spread, targets },
       ),
     );
-  const said = narrow && narrowedSentences(narrow.narrowed);
-  if (narrowing && narrow && narrow.narrowed.most < narrowing.most)
-    console.error(outOfTime(narrow.narrowed.most));
+  const said = narrowed && narrowedSentences(narrowed);
+  if (narrowing && narrowed && narrowed.most < narrowing.most) console.error(outOfTime(narrowed.most));
   if (!given.json && said)
     process.stdout.write(`${said.flatMap((text) => wrap(text, columns(), '  ')).join('\n')}\n`);
   if (!given.json) process.stdout.write(settledNote(read));
@@ -163,15 +157,8 @@ export async function compareCommand(given: Given): Promise<number> {
     seeds: seeds === 1 ? '1' : `1 to ${seeds}`,
   };
   const page = comparisonPage({
-    comparison,
-    twins,
-    recovered,
-    pilot,
-    spread,
-    targets,
-    narrowed: narrow?.narrowed,
-    causes,
-    looked,
+    ...found,
+    narrowed,
     costs: costRows(policies, outcomes),
     estimated,
     title: scenario.title,
@@ -192,18 +179,7 @@ export async function compareCommand(given: Given): Promise<number> {
   if (!twins) folder.remove(TWINS);
   for (const [name, text] of Object.entries(tables)) folder.write(name, text);
   const { title } = scenario;
-  const asked = await writeAlso(folder, also, {
-    title,
-    comparison,
-    outcomes,
-    twins,
-    pilot,
-    spread,
-    causes,
-    looked,
-    targets,
-    origin,
-  });
+  const asked = await writeAlso(folder, also, { ...found, title, outcomes, origin });
   folder.remove(UNFINISHED);
   journal?.finish();
   const beside = wrap(

@@ -5,17 +5,9 @@ import { STATES } from '../line/state.ts';
 import { STOCK_MEASURES } from '../line/supply/stock-measures.ts';
 import { COUNT_KEYS } from './count-keys.ts';
 import { type ComparisonDocument, FORMAT } from './json.ts';
+import { better, csvSha256, madeFrom, maybe, number, policy, text, whole } from './schema-words.ts';
 import { STATE_LOOKS } from './state-words.ts';
 
-const text = (meaning: string) => z.string().describe(meaning);
-const number = (meaning: string) => z.number().describe(meaning);
-const whole = (meaning: string) => z.int().min(0).describe(meaning);
-const maybe = (meaning: string) => z.number().nullable().describe(`${meaning}; null where there is none`);
-const sha256 = z
-  .string()
-  .regex(/^[0-9a-f]{64}$/)
-  .describe('SHA-256 of the file');
-const better = z.enum(['higher', 'lower']).describe('which is better');
 const unit = text('unit of the numbers in rows; 1 is a plain ratio');
 
 /** An object with these keys, each of which must be there. */
@@ -42,7 +34,7 @@ const basis = {
   method: text('how the interval is made'),
 };
 const estimate = {
-  policy: text('name of the policy'),
+  policy: policy,
   mean: number('mean over the runs'),
   lower: maybe('lower end of the interval of the mean'),
   upper: maybe('upper end of the interval of the mean'),
@@ -333,25 +325,7 @@ const looked = {
 
 /** The format of comparison.json; what the document is made by must give what this says. */
 const schema = z.object({
-  format: z.literal(FORMAT),
-  version: text('version of mendline that made the runs'),
-  command: z
-    .array(z.string())
-    .exactOptional()
-    .describe('words of the command line behind mendline, without those that leave the results alone'),
-  scenario: z.object({
-    file: text('path as the command named it'),
-    title: text('title of the scenario'),
-    sha256,
-  }),
-  supplements: z
-    .array(z.object({ file: text('path as the command named it'), title: text('its title'), sha256 }))
-    .exactOptional()
-    .describe('what was joined to the scenario'),
-  policy_modules: z
-    .array(z.object({ policy: estimate.policy, file: text('path as the command named it'), sha256 }))
-    .exactOptional()
-    .describe('policies written as code'),
+  ...madeFrom(FORMAT),
   seeds: z.array(whole('a seed')).describe('every policy was run under each of these'),
   level: number('coverage of the interval of a mean, and of all those of differences together'),
   comparisons: whole('differences to the baseline that hold together'),
@@ -379,8 +353,7 @@ const schema = z.object({
   ...causes,
   ...looked,
   runs: z.array(run),
-  csv_sha256: z
-    .record(z.string(), sha256)
+  csv_sha256: csvSha256
     .exactOptional()
     .describe('SHA-256 of the CSV files that belong to this document, by name'),
   half_width: halfWidth

@@ -4,7 +4,6 @@ import type { Looked } from '../experiment/looked.ts';
 import type { Narrowed } from '../experiment/narrow.ts';
 import type { Judged, Verdict } from '../experiment/paired.ts';
 import type { Pilot } from '../experiment/pilot.ts';
-import type { PolicyModuleFile } from '../experiment/policy-module.ts';
 import type { Recovered } from '../experiment/recovered.ts';
 import type { Spread } from '../experiment/spread.ts';
 import type { EstimatedStocks } from '../experiment/stock-estimates.ts';
@@ -18,9 +17,9 @@ import { type BoundDocument, boundJson } from './bound-json.ts';
 import { type CausesDocument, causesJson } from './causes-json.ts';
 import { COUNT_KEYS } from './count-keys.ts';
 import { type MeanDocument, meanJson } from './estimate-json.ts';
-import { type Joined, joinedJson } from './joined.ts';
 import { keyedUnit } from './keyed-unit.ts';
 import { type LookedDocument, lookedJson } from './looked-json.ts';
+import { type MadeFrom, type MadeFromDocument, madeFromJson } from './made-from.ts';
 import { type NarrowedDocument, narrowedJson } from './narrowed-json.ts';
 import { type SpreadDocument, spreadJson } from './spread-json.ts';
 import { type TargetDocument, targetsJson } from './targets-json.ts';
@@ -31,17 +30,9 @@ import { type WarmUpDocument, warmUpJson } from './warm-up-json.ts';
 export const FORMAT = 'mendline comparison 2';
 
 /** A comparison as data. Every number is in the unit that its key names, unrounded; null is no value. */
-export interface ComparisonDocument extends Partial<CausesDocument & LookedDocument> {
-  readonly format: typeof FORMAT;
-  /** Version of mendline that made the runs. */
-  readonly version: string;
-  /** Words of the command line behind `mendline`, without those that leave the results alone. */
-  readonly command?: readonly string[];
-  readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
-  /** Policies written as code, with the hash of each file; left out where there are none. */
-  readonly policy_modules?: readonly ModuleDocument[];
-  /** Left out where nothing was joined to the scenario. */
-  readonly supplements?: ReturnType<typeof joinedJson>['supplements'];
+export interface ComparisonDocument
+  extends MadeFromDocument<typeof FORMAT>,
+    Partial<CausesDocument & LookedDocument> {
   /** Every policy was run under each of these. */
   readonly seeds: readonly number[];
   /** Coverage of each mean's interval by itself, and of all the differences' intervals together. */
@@ -76,12 +67,6 @@ export interface ComparisonDocument extends Partial<CausesDocument & LookedDocum
   readonly warm_up?: WarmUpDocument;
   /** What the disturbances cost against undisturbed twins; only where these were run. */
   readonly twins?: TwinsDocument;
-}
-
-interface ModuleDocument {
-  readonly policy: string;
-  readonly file: string;
-  readonly sha256: string;
 }
 
 interface MeasureDocument {
@@ -153,7 +138,7 @@ interface RunDocument {
   readonly events: number;
 }
 
-export interface ComparisonSource {
+export interface ComparisonSource extends MadeFrom {
   readonly comparison: Comparison;
   readonly outcomes: readonly Outcome[];
   readonly twins?: Twins | undefined;
@@ -165,12 +150,7 @@ export interface ComparisonSource {
   readonly narrowed?: Narrowed | undefined;
   readonly causes?: CauseRates | undefined;
   readonly looked?: Looked | undefined;
-  readonly version: string;
-  readonly command?: readonly string[];
-  readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
   readonly csvSha256?: Readonly<Record<string, string>>;
-  readonly modules?: readonly PolicyModuleFile[];
-  readonly joined?: readonly Joined[];
   readonly estimated?: EstimatedStocks;
 }
 
@@ -280,27 +260,16 @@ function documentOf(
     targets = [],
     causes,
     looked,
-    version,
-    command,
-    scenario,
     csvSha256,
-    modules = [],
-    joined = [],
     estimated = {},
+    ...from
   }: ComparisonSource,
   runs: readonly RunDocument[],
 ): ComparisonDocument {
   const { baseline, bound, comparisons, pairComparisons, policies } = comparison;
   const { measures, stateShares, crewShares, stocks } = comparison;
   return {
-    format: FORMAT,
-    version,
-    ...(command && { command }),
-    scenario: { file: scenario.file, title: scenario.title, sha256: scenario.sha256 },
-    ...joinedJson(joined),
-    ...(modules.length > 0 && {
-      policy_modules: modules.map(({ name, path, sha256 }) => ({ policy: name, file: path, sha256 })),
-    }),
+    ...madeFromJson(FORMAT, from),
     seeds: [...new Set(outcomes.map(({ seed }) => seed))],
     level: LEVEL,
     comparisons,

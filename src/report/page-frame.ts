@@ -39,6 +39,11 @@ export interface Origins {
   readonly command: string;
 }
 
+/** The same of a report of its own, which tells its seeds itself. */
+export interface TitledOrigins extends Omit<Origins, 'seeds'> {
+  readonly title: string;
+}
+
 const CAUTION =
   'mendline is a planning aid: it is no substitute for risk assessment, local codes and competent people. ' +
   'Heated forming machines, robots and machines that restart can hurt people; nothing here says that a way of ' +

@@ -75,7 +75,12 @@ describe('a bound', () => {
 
   it('is told in the data by itself, under its own name', () => {
     const { comparison, outcomes, recovered } = made();
-    const given = { outcomes, version: '0', scenario: { file: 'a', title: 'A', sha256: 'b' } };
+    const given = {
+      outcomes,
+      version: '0',
+      command: ['compare', 'a.yaml'],
+      scenario: { file: 'a', title: 'A', sha256: 'b' },
+    };
     const { bound, policies } = comparisonJson({ ...given, comparison, recovered });
     expect(policies).toEqual(NAMES);
     expect(bound!.policy).toBe('foresight');

@@ -9,7 +9,13 @@ const SCENARIO = { file: 'a.yaml', title: 'A', sha256: 'ab' };
 
 function documentOf(outcomes = sampleOutcomes()) {
   const comparison = compare([...new Set(outcomes.map(({ policy }) => policy))], outcomes);
-  return comparisonJson({ comparison, outcomes, version: '0.1.0', scenario: SCENARIO });
+  return comparisonJson({
+    comparison,
+    outcomes,
+    version: '0.1.0',
+    command: ['compare', 'a.yaml'],
+    scenario: SCENARIO,
+  });
 }
 
 describe('comparisonJson', () => {
@@ -26,7 +32,14 @@ describe('comparisonJson', () => {
     const outcomes = sampleOutcomes();
     const comparison = compare([...new Set(outcomes.map(({ policy }) => policy))], outcomes);
     const modules = [{ name: 'b', path: 'b.ts', sha256: 'cd', code: 'not told' }];
-    const made = comparisonJson({ comparison, outcomes, version: '0.1.0', scenario: SCENARIO, modules });
+    const made = comparisonJson({
+      comparison,
+      outcomes,
+      version: '0.1.0',
+      command: ['compare', 'a.yaml'],
+      scenario: SCENARIO,
+      modules,
+    });
     expect(made.policy_modules).toEqual([{ policy: 'b', file: 'b.ts', sha256: 'cd' }]);
     expect(documentOf()).not.toHaveProperty('policy_modules');
   });
@@ -55,7 +68,7 @@ describe('comparisonJson', () => {
     );
     const made = comparisonJson({
       comparison: compare(['a', 'b', 'c'], outcomes, null, new Map([['lead_time_s', 6]])),
-      ...{ outcomes, version: '0.1.0', scenario: SCENARIO },
+      ...{ outcomes, version: '0.1.0', command: ['compare', 'a.yaml'], scenario: SCENARIO },
     });
     const { worth, rows, pairs, best } = made.measures[0]!;
     expect([worth, made.comparisons, made.pair_comparisons]).toEqual([6, 2, 3]);
@@ -108,6 +121,12 @@ describe('comparisonJson', () => {
 it('is written run by run as it would be at once', () => {
   const outcomes = sampleOutcomes();
   const comparison = compare([...new Set(outcomes.map(({ policy }) => policy))], outcomes);
-  const source = { comparison, outcomes, version: '0.1.0', scenario: SCENARIO };
+  const source = {
+    comparison,
+    outcomes,
+    version: '0.1.0',
+    command: ['compare', 'a.yaml'],
+    scenario: SCENARIO,
+  };
   expect([...comparisonPieces(source)].join('')).toBe(`${JSON.stringify(comparisonJson(source), null, 2)}\n`);
 });

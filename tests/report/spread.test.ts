@@ -119,7 +119,12 @@ describe('a doubtful interval', () => {
   });
 
   it('is marked in the data, with how many runs it takes', () => {
-    const source = { outcomes: skewed, version: '0', scenario: { file: 'a', title: 'A', sha256: 'b' } };
+    const source = {
+      outcomes: skewed,
+      version: '0',
+      command: ['compare', 'a.yaml'],
+      scenario: { file: 'a', title: 'A', sha256: 'b' },
+    };
     const document = comparisonJson({ ...source, ...found });
     const [base, other] = document.spread!.measures[0]!.rows;
     expect(other!.difference_skewness).toMatchObject({ runs_wanted: 178, doubtful: true });

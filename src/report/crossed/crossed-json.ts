@@ -1,30 +1,14 @@
 import { LEVEL } from '../../experiment/comparison.ts';
 import type { Crossed, CrossedCase } from '../../experiment/crossed.ts';
 import type { CrossedRun } from '../../experiment/plan-crossed.ts';
-import type { PolicyModuleFile } from '../../experiment/policy-module.ts';
 import { MEASURES } from '../../line/measures.ts';
 import type { Estimate } from '../../statistics/estimate.ts';
 import { CROSSED_FORMAT } from '../documents.ts';
-import { type Joined, type JoinedDocument, joinedJson } from '../joined.ts';
 import { keyedUnit } from '../keyed-unit.ts';
+import { type MadeFrom, type MadeFromDocument, madeFromJson } from '../made-from.ts';
 
 /** A crossed experiment as data. Every number is in the unit that its key names, unrounded; null is no value. */
-export interface CrossedDocument {
-  /** Changes its number when a reader of the older form would go wrong. */
-  readonly format: typeof CROSSED_FORMAT;
-  /** Version of mendline that made the runs. */
-  readonly version: string;
-  /** The words behind `mendline` that made it. */
-  readonly command: readonly string[];
-  readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
-  /** What was joined to the scenario; left out where nothing was. */
-  readonly supplements?: readonly JoinedDocument[];
-  /** Policies written as code, with the hash of each file; left out where there are none. */
-  readonly policy_modules?: readonly {
-    readonly policy: string;
-    readonly file: string;
-    readonly sha256: string;
-  }[];
+export interface CrossedDocument extends MadeFromDocument<typeof CROSSED_FORMAT> {
   /** Every policy was run under each of these in every case at every severity. */
   readonly seeds: readonly number[];
   /** Coverage of each mean's interval and of each change's by itself, and of the differences' within a cell together. */
@@ -84,14 +68,9 @@ interface RunDocument {
   readonly measures: Readonly<Record<string, number | null>>;
 }
 
-export interface CrossedSource {
+export interface CrossedSource extends MadeFrom {
   readonly crossed: Crossed;
   readonly runs: readonly CrossedRun[];
-  readonly version: string;
-  readonly command: readonly string[];
-  readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
-  readonly joined?: readonly Joined[];
-  readonly modules: readonly PolicyModuleFile[];
 }
 
 const parts = (estimate: Estimate | null) => ({
@@ -124,26 +103,11 @@ const caseDocument = ({ name, cells, first, changes, leftOut }: CrossedCase): Ca
 });
 
 /** The crossed experiment and the runs behind it as a plain object, its keys always in the same order. */
-export function crossedJson({
-  crossed,
-  runs,
-  version,
-  command,
-  scenario,
-  joined = [],
-  modules,
-}: CrossedSource): CrossedDocument {
+export function crossedJson({ crossed, runs, ...from }: CrossedSource): CrossedDocument {
   const { measure, policies, severities, found } = crossed;
   const { key, name, better, meaning } = measure;
   return {
-    format: CROSSED_FORMAT,
-    version,
-    command,
-    scenario: { file: scenario.file, title: scenario.title, sha256: scenario.sha256 },
-    ...joinedJson(joined),
-    ...(modules.length > 0 && {
-      policy_modules: modules.map((of) => ({ policy: of.name, file: of.path, sha256: of.sha256 })),
-    }),
+    ...madeFromJson(CROSSED_FORMAT, from),
     seeds: [...new Set(runs.map(({ outcome }) => outcome.seed))],
     level: LEVEL,
     by: { key, name, unit: keyedUnit(key), better, meaning },

@@ -4,21 +4,9 @@ import { percentLevel } from '../cells.ts';
 import { escapeHtml } from '../escape.ts';
 import { type Format, formatOf } from '../format.ts';
 import { heading, scrolling, section } from '../html.ts';
-import type { Joined } from '../joined.ts';
-import { framed, originList } from '../page-frame.ts';
+import { framed, originList, type TitledOrigins } from '../page-frame.ts';
 import { crossedCharts, lookOf } from './crossed-charts.ts';
 import { bestOf, changesText, crossedNotes, measureOf } from './crossed-words.ts';
-
-/** What the runs were made from, enough to make them again. */
-export interface CrossedProvenance {
-  readonly file: string;
-  readonly title: string;
-  readonly sha256: string;
-  readonly joined?: readonly Joined[];
-  readonly modules: readonly { readonly path: string; readonly sha256: string }[];
-  readonly version: string;
-  readonly command: string;
-}
 
 const note = (text: string) => `<p class="note">${escapeHtml(text)}</p>`;
 const severityHeads = ({ severities }: Crossed) =>
@@ -81,18 +69,17 @@ ${crossed.found.map((one, i) => meansTable(one, crossed, i, format)).join('\n')}
 }
 
 /** One file with everything in it: no scripts, nothing fetched. The same experiment gives the same bytes. */
-export function crossedPage(crossed: Crossed, provenance: CrossedProvenance): string {
+export function crossedPage(crossed: Crossed, provenance: TitledOrigins): string {
   const { title } = provenance;
   const changes = crossed.found.map(
     (one) => `<li><strong>${escapeHtml(one.name)}</strong>: ${escapeHtml(changesText(one, crossed))}</li>`,
   );
   const best = [bestTable(crossed), ...crossedNotes(crossed).map(note)];
-  const { joined = [] } = provenance;
   const seeds = crossed.seeds === 1 ? '1' : `1 to ${crossed.seeds}`;
   const sections = `${section('changes', 'Best up to which severity', `<ul class="verdict">\n${changes.join('\n')}\n</ul>`)}
 ${section('best', 'Best where', best.join('\n'))}
 ${section('charts', 'By severity', figures(crossed))}
-${section('origin', 'Provenance', originList({ ...provenance, joined, seeds }))}`;
+${section('origin', 'Provenance', originList({ ...provenance, seeds }))}`;
   return framed({
     ...{ name: `${title}: crossed`, title, kind: 'crossed experiment: cases, severities, policies' },
     skip: { id: 'changes', text: 'Skip to who is best' },

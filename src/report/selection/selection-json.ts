@@ -1,28 +1,17 @@
 import { LEVEL } from '../../experiment/comparison.ts';
-import type { PolicyModuleFile } from '../../experiment/policy-module.ts';
 import type { Selection } from '../../experiment/selection/select.ts';
 import type { ProcedureName } from '../../experiment/selection/settings.ts';
 import type { How } from '../../experiment/selection/standing.ts';
 import { MEASURES } from '../../line/measures.ts';
-import { type Joined, type JoinedDocument, joinedJson } from '../joined.ts';
 import { keyedUnit } from '../keyed-unit.ts';
+import { type MadeFrom, type MadeFromDocument, madeFromJson } from '../made-from.ts';
 import { besideOf, rowsOf, type SelectionRow } from './selection-words.ts';
 
 /** Changes its number when a reader of the older form would go wrong. */
 export const SELECTION_FORMAT = 'mendline selection 1';
 
 /** A choice of the best policy as data. Every number is in the unit that its key or `by` names, unrounded; null is no value. */
-export interface SelectionDocument {
-  readonly format: typeof SELECTION_FORMAT;
-  readonly version: string;
-  readonly command: readonly string[];
-  readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
-  readonly supplements?: readonly JoinedDocument[];
-  readonly policy_modules?: readonly {
-    readonly policy: string;
-    readonly file: string;
-    readonly sha256: string;
-  }[];
+export interface SelectionDocument extends MadeFromDocument<typeof SELECTION_FORMAT> {
   readonly by: {
     readonly key: string;
     readonly name: string;
@@ -72,30 +61,21 @@ interface RowDocument {
 }
 
 /** Where a choice comes from. */
-export interface SelectionSource {
-  readonly version: string;
-  readonly command: readonly string[];
-  readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
-  readonly joined: readonly Joined[];
-  readonly modules: readonly PolicyModuleFile[];
+export interface SelectionSource extends MadeFrom {
   readonly csvSha256: Readonly<Record<string, string>>;
 }
 
 /** The choice and the runs behind it as a plain object, its keys always in the same order. */
 export function selectionJson(
   selection: Selection,
-  { version, command, scenario, joined, modules, csvSha256 }: SelectionSource,
+  { csvSha256, ...from }: SelectionSource,
 ): SelectionDocument {
   const { policies, measure, settings, standing, outcomes } = selection;
   const { key, name, better, meaning } = measure;
   const best = policies[standing.best!]!;
   const beside = besideOf(selection);
   return {
-    ...{ format: SELECTION_FORMAT, version, command, scenario: { ...scenario } },
-    ...joinedJson(joined),
-    ...(modules.length > 0 && {
-      policy_modules: modules.map((of) => ({ policy: of.name, file: of.path, sha256: of.sha256 })),
-    }),
+    ...madeFromJson(SELECTION_FORMAT, from),
     by: { key, name, unit: keyedUnit(key), better, meaning },
     ...{ procedure: settings.procedure, worth: settings.worth, probability: settings.confidence },
     ...{ first_stage: settings.firstStage, at_most: settings.most, ended: standing.how! },

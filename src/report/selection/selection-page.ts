@@ -1,8 +1,7 @@
 import type { Selection } from '../../experiment/selection/select.ts';
 import { escapeHtml } from '../escape.ts';
 import { heading, scrolling, section } from '../html.ts';
-import type { Joined } from '../joined.ts';
-import { framed, originList } from '../page-frame.ts';
+import { framed, originList, type TitledOrigins } from '../page-frame.ts';
 import { selectionCharts } from './selection-charts.ts';
 import {
   behindText,
@@ -14,17 +13,6 @@ import {
   notesOf,
   rowsOf,
 } from './selection-words.ts';
-
-/** What the runs were made from, enough to make them again. */
-export interface SelectionProvenance {
-  readonly file: string;
-  readonly title: string;
-  readonly sha256: string;
-  readonly joined: readonly Joined[];
-  readonly modules: readonly { readonly path: string; readonly sha256: string }[];
-  readonly version: string;
-  readonly command: string;
-}
 
 const note = (text: string) => `<p class="note">${escapeHtml(text)}</p>`;
 const items = (texts: readonly string[]) => texts.map((text) => `<li>${escapeHtml(text)}</li>`).join('\n');
@@ -66,7 +54,7 @@ function figures(selection: Selection): string {
 }
 
 /** One file with everything in it: no scripts, nothing fetched. The same choice gives the same bytes. */
-export function selectionPage(selection: Selection, provenance: SelectionProvenance): string {
+export function selectionPage(selection: Selection, provenance: TitledOrigins): string {
   const { title } = provenance;
   const chosen = `<ul class="verdict">\n${items(conclusionOf(selection))}\n</ul>`;
   const name = selection.standing.how === 'most runs' ? 'Undecided' : 'Chosen';

@@ -1,19 +1,8 @@
 import { z } from 'zod';
 import { PROCEDURES } from '../../experiment/selection/settings.ts';
 import { MEASURES } from '../../line/measures.ts';
+import { better, csvSha256, madeFrom, maybe, number, policy, text, whole } from '../schema-words.ts';
 import { SELECTION_FORMAT, type SelectionDocument } from './selection-json.ts';
-
-const text = (meaning: string) => z.string().describe(meaning);
-const number = (meaning: string) => z.number().describe(meaning);
-const whole = (meaning: string) => z.int().min(0).describe(meaning);
-const maybe = (meaning: string) => z.number().nullable().describe(`${meaning}; null where there is none`);
-const sha256 = z
-  .string()
-  .regex(/^[0-9a-f]{64}$/)
-  .describe('SHA-256 of the file');
-const policy = text('name of the policy');
-const file = text('path as the command named it');
-const better = z.enum(['higher', 'lower']).describe('which is better');
 
 const row = z.object({
   policy,
@@ -35,20 +24,7 @@ const row = z.object({
 
 /** The format of selection.json; what the document is made by must give what this says. */
 const schema = z.object({
-  format: z.literal(SELECTION_FORMAT),
-  version: text('version of mendline that made the runs'),
-  command: z
-    .array(z.string())
-    .describe('words of the command line behind mendline, without those that leave the results alone'),
-  scenario: z.object({ file, title: text('title of the scenario'), sha256 }),
-  supplements: z
-    .array(z.object({ file, title: text('its title'), sha256 }))
-    .exactOptional()
-    .describe('what was joined to the scenario'),
-  policy_modules: z
-    .array(z.object({ policy, file, sha256 }))
-    .exactOptional()
-    .describe('policies written as code'),
+  ...madeFrom(SELECTION_FORMAT),
   by: z
     .object({
       key: text('name of the measure in data files, which ends in its unit'),
@@ -95,9 +71,7 @@ const schema = z.object({
       }),
     )
     .describe('those that counted'),
-  csv_sha256: z
-    .record(z.string(), sha256)
-    .describe('SHA-256 of the CSV files that belong to this document, by name'),
+  csv_sha256: csvSha256.describe('SHA-256 of the CSV files that belong to this document, by name'),
 }) satisfies z.ZodType<SelectionDocument>;
 
 /** The format of selection.json as JSON Schema, 2020-12. `closed` refuses what is not named, for tests. */

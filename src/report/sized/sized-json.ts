@@ -1,21 +1,14 @@
-import type { PolicyModuleFile } from '../../experiment/policy-module.ts';
 import type { CloserLook } from '../../experiment/sizing/look-closer.ts';
 import type { Configuration, Sized } from '../../experiment/sizing/sized.ts';
 import { sizeAt } from '../../scenario/sizings.ts';
 import type { Estimate } from '../../statistics/estimate.ts';
 import { SIZING_FORMAT } from '../documents.ts';
-import { type Joined, joinedJson } from '../joined.ts';
 import { keyedUnit } from '../keyed-unit.ts';
+import { type MadeFrom, madeFromJson } from '../made-from.ts';
 import { sizedVerdict } from './sized-words.ts';
 
-export interface SizedSource {
+export interface SizedSource extends MadeFrom {
   readonly sized: Sized;
-  readonly version: string;
-  /** Words of the command line behind `mendline`, without those that leave the results alone. */
-  readonly command: readonly string[];
-  readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
-  readonly joined: readonly Joined[];
-  readonly modules: readonly PolicyModuleFile[];
 }
 
 const estimateJson = (estimate: Estimate | null) =>
@@ -51,18 +44,10 @@ const lookJson = ({ sizes }: Sized, look: CloserLook | null) =>
   };
 
 /** A sizing as a plain object, its keys always in the same order. Numbers are unrounded, in the unit that the target names. */
-export function sizedJson({ sized, version, command, scenario, joined, modules }: SizedSource) {
+export function sizedJson({ sized, ...from }: SizedSource) {
   const { sizes, targets, chosen, apparent, configurations } = sized;
   return {
-    // Changes its number when a reader of the older form would go wrong.
-    format: SIZING_FORMAT,
-    version,
-    command,
-    scenario: { file: scenario.file, title: scenario.title, sha256: scenario.sha256 },
-    ...joinedJson(joined),
-    ...(modules.length > 0 && {
-      policy_modules: modules.map(({ name, path, sha256 }) => ({ policy: name, file: path, sha256 })),
-    }),
+    ...madeFromJson(SIZING_FORMAT, from),
     sizing: sized.name,
     policy: sized.policy,
     money: sized.money,

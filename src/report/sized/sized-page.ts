@@ -1,17 +1,15 @@
 import type { Configuration, Sized } from '../../experiment/sizing/sized.ts';
 import { escapeHtml } from '../escape.ts';
 import { heading, scrolling, section } from '../html.ts';
-import { type Joined, unfolded } from '../joined.ts';
-import { framed, type Origins, originList } from '../page-frame.ts';
+import { unfolded } from '../joined.ts';
+import { framed, originList, type TitledOrigins } from '../page-frame.ts';
 import { curveChart, curveKey } from './sized-charts.ts';
 import { configurationRows, meanRows, type RowColumn, stepRows, tradeOff, WORDS } from './sized-rows.ts';
 import { sizedNotes, sizedVerdict } from './sized-words.ts';
 
-export interface SizedProvenance extends Omit<Origins, 'seeds'> {
-  readonly title: string;
+export interface SizedProvenance extends TitledOrigins {
   readonly about: string;
   readonly scenarioText: string;
-  readonly joined: readonly Joined[];
 }
 
 const note = (text: string) => `<p class="note">${escapeHtml(text)}</p>`;

@@ -1,23 +1,13 @@
 import { LEVEL } from '../../experiment/comparison.ts';
-import type { PolicyModuleFile } from '../../experiment/policy-module.ts';
 import type { FactorEffect } from '../../experiment/varied/effects.ts';
 import type { VariedRun } from '../../experiment/varied/plan-varied.ts';
 import type { Varied } from '../../experiment/varied/varied.ts';
 import { MEASURES } from '../../line/measures.ts';
 import type { Raw } from '../../scenario/raw.ts';
-import type { Estimate } from '../../statistics/estimate.ts';
 import { VARIED_FORMAT } from '../documents.ts';
-import { type Joined, type JoinedDocument, joinedJson } from '../joined.ts';
+import { type EstimateDocument, estimateJson } from '../estimate-json.ts';
 import { keyedUnit } from '../keyed-unit.ts';
-
-interface EstimateDocument {
-  readonly value: number;
-  readonly lower: number | null;
-  readonly upper: number | null;
-  readonly level: number;
-  readonly runs: number;
-  readonly method: string;
-}
+import { type MadeFrom, type MadeFromDocument, madeFromJson } from '../made-from.ts';
 
 /** Things varied by their names, with the value of each where the effect is of that value. */
 interface TogetherDocument {
@@ -40,19 +30,7 @@ interface ScreenedDocument {
 }
 
 /** A varied experiment as data. Every number is in the unit that its key names, unrounded; null is no value. */
-interface VariedDocument {
-  /** Changes its number when a reader of the older form would go wrong. */
-  readonly format: typeof VARIED_FORMAT;
-  readonly version: string;
-  /** The words behind `mendline` that made it. */
-  readonly command: readonly string[];
-  readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
-  readonly supplements?: readonly JoinedDocument[];
-  readonly policy_modules?: readonly {
-    readonly policy: string;
-    readonly file: string;
-    readonly sha256: string;
-  }[];
+interface VariedDocument extends MadeFromDocument<typeof VARIED_FORMAT> {
   readonly design: string;
   /** Fewest in a product that is the same at all settings of a fraction; null elsewhere. */
   readonly resolution: number | null;
@@ -94,19 +72,10 @@ interface VariedDocument {
   }[];
 }
 
-export interface VariedSource {
+export interface VariedSource extends MadeFrom {
   readonly varied: Varied;
   readonly runs: readonly VariedRun[];
-  readonly version: string;
-  readonly command: readonly string[];
-  readonly scenario: { readonly file: string; readonly title: string; readonly sha256: string };
-  readonly joined: readonly Joined[];
-  readonly modules: readonly PolicyModuleFile[];
 }
-
-const estimateJson = ({ value, lower, upper, level, runs, method }: Estimate): EstimateDocument => ({
-  ...{ value, lower, upper, level, runs, method },
-});
 
 function effectJson(
   { factors }: Varied,
@@ -132,26 +101,11 @@ function effectsJson(varied: Varied): VariedDocument['effects'] {
 }
 
 /** The varied experiment and the runs behind it as a plain object, its keys always in the same order. */
-export function variedJson({
-  varied,
-  runs,
-  version,
-  command,
-  scenario,
-  joined,
-  modules,
-}: VariedSource): VariedDocument {
+export function variedJson({ varied, runs, ...from }: VariedSource): VariedDocument {
   const { design, measure, key, factors, effects } = varied;
   const { name, better, meaning } = measure;
   return {
-    format: VARIED_FORMAT,
-    version,
-    command,
-    scenario: { file: scenario.file, title: scenario.title, sha256: scenario.sha256 },
-    ...joinedJson(joined),
-    ...(modules.length > 0 && {
-      policy_modules: modules.map((of) => ({ policy: of.name, file: of.path, sha256: of.sha256 })),
-    }),
+    ...madeFromJson(VARIED_FORMAT, from),
     design: design.kind,
     resolution: design.fraction?.resolution ?? null,
     seeds: varied.seeds,

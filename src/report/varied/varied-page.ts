@@ -4,8 +4,7 @@ import { percentLevel } from '../cells.ts';
 import { lookOf } from '../crossed/crossed-charts.ts';
 import { escapeHtml } from '../escape.ts';
 import { heading, scrolling, section } from '../html.ts';
-import type { Joined } from '../joined.ts';
-import { framed, originList } from '../page-frame.ts';
+import { framed, originList, type TitledOrigins } from '../page-frame.ts';
 import { type Chart, drawnMeans, variedCharts } from './varied-charts.ts';
 import {
   byGoodness,
@@ -16,17 +15,6 @@ import {
   type TextColumn,
 } from './varied-tables.ts';
 import { bestText, effectsHeading, factorText, measureOf, variedNotes } from './varied-words.ts';
-
-/** What the runs were made from, enough to make them again. */
-interface VariedProvenance {
-  readonly file: string;
-  readonly title: string;
-  readonly sha256: string;
-  readonly joined: readonly Joined[];
-  readonly modules: readonly { readonly path: string; readonly sha256: string }[];
-  readonly version: string;
-  readonly command: string;
-}
 
 /** Rows of settings on the page; vary.csv has them all. */
 const MOST_SHOWN = 200;
@@ -116,7 +104,7 @@ function settings(varied: Varied): string {
 }
 
 /** One file with everything in it: no scripts, nothing fetched. The same experiment gives the same bytes. */
-export function variedPage(varied: Varied, provenance: VariedProvenance): string {
+export function variedPage(varied: Varied, provenance: TitledOrigins): string {
   const { title } = provenance;
   const what = varied.factors.map((factor) => `<li>${escapeHtml(factorText(factor))}</li>`);
   const effects = [

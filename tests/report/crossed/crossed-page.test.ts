@@ -13,6 +13,7 @@ const PROVENANCE = {
     version: '1',
     command: 'mendline cross cell.yaml',
   },
+  joined: [],
   modules: [{ path: 'own.ts', sha256: 'def' }],
 };
 const found = sampleCrossed(8);
