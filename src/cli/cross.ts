@@ -11,11 +11,11 @@ import { listed } from '../report/words.ts';
 import { isBound } from '../scenario/bound.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { measureBy } from './by.ts';
 import { EXIT } from './exit-codes.ts';
 import { chosenPolicies, type Joining, joinedOf, joiningFolder, joiningWords } from './joining.ts';
 import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
+import { measureNamed } from './measure-named.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { defaultFolder, doCrossed, UNFINISHED_CROSSED } from './runs.ts';
 import { settledNote } from './settled-note.ts';
@@ -65,7 +65,7 @@ function provenanceCommand(given: Given): string[] {
 /** Crosses cases, severities and policies. Writes a report unless JSON alone is asked for; JSON with --out does both. */
 export async function crossCommand(given: Given): Promise<number> {
   const severities = severitiesOf(given.severity);
-  const by = measureBy(given.by).key;
+  const by = measureNamed(given.by ?? 'throughput', '--by').key;
   const read = await readSettled(given.file, given.with, given);
   const { scenario, sha256 } = read;
   const cases = chosenCases(scenario, given.case);

@@ -1,10 +1,7 @@
 import type { Target } from '../experiment/targets.ts';
-import { MEASURES } from '../line/measures.ts';
-import { suggestion } from '../scenario/nearest.ts';
 import { type Dimension, NUMBER_PATTERN, readQuantity } from '../scenario/units.ts';
+import { type Known, measureNamed } from './measure-named.ts';
 import { UsageError } from './usage-error.ts';
-
-type Known = (typeof MEASURES)[number];
 
 /** What a limit is written in, by the unit that the measure is shown in: a quantity of the scenario, or a plain unit. */
 const WRITTEN: Readonly<Record<Known['shown']['unit'], { of?: Dimension; factor: number; example: string }>> =
@@ -36,8 +33,7 @@ function targetOf(text: string): Target {
     throw new UsageError(
       `--target "${text}" expects a measure and a value with its unit, such as "throughput 480 /h"`,
     );
-  const measure = MEASURES.find((one) => one.key === name || one.name === name);
-  if (!measure) throw new UsageError(`--target "${name}" is no measure${suggestion(name, MEASURES.map((one) => one.name))}`); // biome-ignore format: one line reads better
+  const measure = measureNamed(name, '--target');
   const limit = limitOf(measure, quantity);
   if (limit === undefined)
     throw new UsageError(

@@ -14,11 +14,11 @@ import { listed } from '../report/words.ts';
 import { isBound } from '../scenario/bound.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import { readQuantity } from '../scenario/units.ts';
-import { measureBy } from './by.ts';
 import { EXIT } from './exit-codes.ts';
 import { chosenPolicies, type Joining, joinedOf, joiningFolder, joiningWords } from './joining.ts';
 import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
+import { measureNamed } from './measure-named.ts';
 import { type GivenModules, type Modules, modulesOf } from './modules.ts';
 import { defaultFolder, UNFINISHED, withRunner } from './runs.ts';
 import { settledNote } from './settled-note.ts';
@@ -68,7 +68,7 @@ function procedureOf(procedure: string): ProcedureName {
 function worthOfChoice({ by, worth }: GivenSelection): Pick<Choice, 'measure'> & { worth: number } {
   const leads = worthOf(worth);
   const [only] = leads.size === 1 ? leads.keys() : [];
-  const measure = measureBy(by ?? only);
+  const measure = measureNamed(by ?? only ?? 'throughput', '--by');
   const found = leads.get(measure.key);
   const unit = measure.shown.unit.replace(/^good /, '');
   if (found === undefined)

@@ -14,12 +14,12 @@ import { listed } from '../report/words.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import { parseChanged } from '../scenario/parse.ts';
 import type { PolicySpec } from '../scenario/scenario.ts';
-import { measureBy } from './by.ts';
 import { designOptions } from './design-options.ts';
 import { EXIT } from './exit-codes.ts';
 import { joinedOf, joiningFolder, joiningWords } from './joining.ts';
 import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
+import { measureNamed } from './measure-named.ts';
 import { type GivenModules, type Modules, modulesOf } from './modules.ts';
 import { factorsOf } from './over.ts';
 import { defaultFolder, doVaried, UNFINISHED_VARIED } from './runs.ts';
@@ -125,7 +125,7 @@ function checkPoints({ raw }: ScenarioFile, factors: readonly Factor[], design: 
 /** Varies values of the scenario and says what they do. Writes a report unless JSON alone is asked for; JSON with --out does both. */
 export async function varyCommand(given: Given): Promise<number> {
   const command = provenanceCommand(given);
-  const by = measureBy(given.by).key;
+  const by = measureNamed(given.by ?? 'throughput', '--by').key;
   const places = factorsOf(given.over);
   const read = await readSettled(given.file, given.with, given);
   const { scenario, sha256 } = read;

@@ -1,9 +1,8 @@
 import { MEASURES, type MeasureKey } from '../line/measures.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import { NUMBER_PATTERN } from '../scenario/units.ts';
+import { type Known, measureNamed } from './measure-named.ts';
 import { UsageError } from './usage-error.ts';
-
-type Known = (typeof MEASURES)[number];
 
 const REMEDY = 'it expects an amount with its unit, such as "0.5 /h" or "scrap rate=0.5 %"';
 const WORTH = '--worth';
@@ -14,18 +13,6 @@ const spellings = ({ shown: { unit } }: Known): string[] =>
   unit.startsWith('good ') ? [unit, unit.slice('good '.length)] : [unit];
 
 const shortUnit = (measure: Known): string => spellings(measure).at(-1)!;
-
-function named(word: string, option: string): Known {
-  const found = MEASURES.find(({ key, name }) => word === key || word === name);
-  if (found) return found;
-  const known = MEASURES.flatMap(({ key, name }) => [name, key]);
-  const near = suggestion(word, known);
-  // Names and keys together are a long list, and say the same twice.
-  const told = near.startsWith('; did')
-    ? near
-    : `; known here: ${MEASURES.map(({ name }) => name).join(', ')}`;
-  throw new UsageError(`${option} knows no measure "${word}"${told}`);
-}
 
 /** The one measure that is shown in this unit. */
 function shownIn(unit: string, amount: string, option: string): Known {
@@ -47,7 +34,7 @@ function one(text: string, option: string): readonly [MeasureKey, number] {
   const [, amount, unit] = shape.exec(text.slice(cut + 1).trim()) ?? [];
   if (amount === undefined || unit === undefined)
     throw new UsageError(`${option} "${text}" names no amount; ${REMEDY}`);
-  const measure = cut < 0 ? shownIn(unit, amount, option) : named(text.slice(0, cut).trim(), option);
+  const measure = cut < 0 ? shownIn(unit, amount, option) : measureNamed(text.slice(0, cut).trim(), option);
   if (!spellings(measure).includes(unit))
     throw new UsageError(
       `${option} "${text}" is not in the unit of ${measure.name}; write "${measure.name}=${amount} ${shortUnit(measure)}"`,

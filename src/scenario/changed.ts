@@ -9,6 +9,10 @@ export interface Change {
   readonly is: Raw;
 }
 
+/** `stations/trimming/buffer = 8`. */
+export const changeText = ({ at, is }: Change): string =>
+  `${at} = ${typeof is === 'string' ? is : JSON.stringify(is)}`;
+
 /** A change names a place that the scenario does not have, or gives a value that cannot stand there. */
 export class ChangeError extends Error {
   constructor(message: string) {

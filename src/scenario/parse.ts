@@ -1,4 +1,4 @@
-import { type Change, ChangeError, changedRaw } from './changed.ts';
+import { type Change, ChangeError, changedRaw, changeText } from './changed.ts';
 import { findings, valueAt, withoutFaulty } from './findings.ts';
 import { join } from './join.ts';
 import { type Finding, locate, type Refused, ScenarioError } from './problem.ts';
@@ -131,9 +131,9 @@ export function readRaw(raw: Raw): { found: readonly Finding[]; scenario: Scenar
 export function parseChanged(raw: Raw, changes: readonly Change[]): Scenario {
   const { found, scenario } = readRaw(changedRaw(raw, changes));
   if (scenario !== null) return scenario;
-  const given = changes.map(({ at, is }) => `${at} = ${typeof is === 'string' ? is : JSON.stringify(is)}`);
+  const given = changes.map(changeText);
   const said = found.map(({ path, message }) => `${path.map(String).join('/')}: ${message}`);
-  throw new ChangeError(`with ${given.join(', ')} the scenario is none: ${[...new Set(said)].join('; ')}`);
+  throw new ChangeError(`with ${given.join(', ')} this is no scenario: ${[...new Set(said)].join('; ')}`);
 }
 
 /**

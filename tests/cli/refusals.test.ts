@@ -78,7 +78,7 @@ describe.concurrent('a wrong command line exits 2 and names the remedy', () => {
     [
       '--worth of a misspelt measure',
       (good) => ['compare', good, '--worth', 'scrap rat=1 %'],
-      '--worth knows no measure "scrap rat"; did you mean "scrap rate"?',
+      '--worth "scrap rat" is no measure; did you mean "scrap rate"?',
     ],
     ['--worth of cross', (good) => ['cross', good, '--worth', '1 /h'], '--worth is no option here'],
     ['--worth of run', (good) => ['run', good, '--worth', '1 /h'], '--worth is no option here'],

@@ -130,7 +130,7 @@ describe('vary refuses, with the remedy,', () => {
   it.each<[string, string[], string]>([
     ['an unknown station', ['--over', 'stations/pres/buffer=1,2'], 'there is no "pres" in "stations"; did you mean "press"?'],
     ['an unknown key', ['--over', 'stations/press/bufer=1,2'], 'unknown key "bufer"; did you mean "buffer"?'],
-    ['a value that cannot stand there, and says at which setting', ['--over', 'stations/press/buffer=2,-1'], 'with stations/press/buffer = -1 the scenario is none: stations/press/buffer: expected a whole number'],
+    ['a value that cannot stand there, and says at which setting', ['--over', 'stations/press/buffer=2,-1'], 'with stations/press/buffer = -1 this is no scenario: stations/press/buffer: expected a whole number'],
     ['values that mean the same', ['--over', 'stations/press/cycle=60 s,1 min'], '60 s and 1 min are the same to the line'],
     ['an unknown policy', [...BUFFER, '--policy', 'hold onn'], '--policy "hold onn" is not in the scenario; did you mean "hold on"?'],
     ['a policy twice', [...BUFFER, '--policy', 'hold on', '--policy', 'hold on'], 'is given twice'],

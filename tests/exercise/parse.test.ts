@@ -75,7 +75,7 @@ it.each([
     'an end that breaks the line',
     'least: 0\n    most: 20',
     'least: -4\n    most: 20',
-    'the scenario is none',
+    'this is no scenario',
   ],
   ['an unknown measure', 'watch: [throughput,', 'watch: [througput,', 'did you mean "throughput"?'],
   ['an unknown formula', 'theory: two exp', 'theory: too exp', 'did you mean "two exponential stations"?'],
