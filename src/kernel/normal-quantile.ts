@@ -1,3 +1,5 @@
+import { ln } from './elementary.ts';
+
 /** Coefficients of the three rational approximations, lowest power first: [numerator, denominator]. */
 const CENTRE = [
   [
@@ -47,7 +49,7 @@ export function normalQuantile(p: number): number {
     const r = 0.180625 - q * q;
     return (q * polynomial(CENTRE[0], r)) / polynomial(CENTRE[1], r);
   }
-  const r = Math.sqrt(-Math.log(q < 0 ? p : 1 - p));
+  const r = Math.sqrt(-ln(q < 0 ? p : 1 - p));
   const z =
     r <= 5
       ? polynomial(SHOULDER[0], r - 1.6) / polynomial(SHOULDER[1], r - 1.6)

@@ -1,3 +1,4 @@
+import { exp } from '../kernel/elementary.ts';
 import type { Machine } from './machine.ts';
 
 export interface ColdRules {
@@ -28,6 +29,6 @@ export class ColdStart {
     const { after, by, fades } = this.rules;
     if (care?.warmUp?.isNeeded === true) this.begun[slot] = Number.NEGATIVE_INFINITY;
     else if (now - lastWorked > after) this.begun[slot] = now;
-    return by * Math.exp((this.begun[slot]! - now) / fades);
+    return by * exp((this.begun[slot]! - now) / fades);
   }
 }

@@ -1,3 +1,4 @@
+import { square } from '../kernel/elementary.ts';
 import { normalQuantile } from '../kernel/normal-quantile.ts';
 import type { ByGrade } from '../scenario/grades.ts';
 import type { MarkQualitySpec } from '../scenario/stations/mark-quality.ts';
@@ -66,7 +67,7 @@ function sumsOf(scans: number, one: Float64Array): number[] {
 function inOneScan(quality: MarkQualitySpec): MarkQualitySpec {
   const merged = Object.entries(quality).map(([key, given]) => {
     if (typeof given !== 'object' || !('mean' in given)) return [key, given];
-    return [key, { mean: given.mean, sd: 0, scanSd: Math.hypot(given.sd, given.scanSd) }];
+    return [key, { mean: given.mean, sd: 0, scanSd: Math.sqrt(square(given.sd) + square(given.scanSd)) }];
   });
   return { ...Object.fromEntries(merged), scans: 1 };
 }

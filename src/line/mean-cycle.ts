@@ -1,4 +1,5 @@
 import { meanOf } from '../kernel/distributions/index.ts';
+import { square } from '../kernel/elementary.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { loadOf, type SpecOf, type StationSpec } from '../scenario/stations.ts';
 import type { StockSpec } from '../scenario/stocks.ts';
@@ -16,7 +17,7 @@ export interface MeanCycle {
 /** Mean of a time that goes by the thickness of the sheet, s: the mean of its square is that of the mean and the variance. */
 function bySheet(time: SheetTime | undefined, sheet: StockSpec['thickness']): number {
   if (!time || !sheet) return 0;
-  const varies = time.power === 2 ? time.factor * (sheet.lotSd ** 2 + sheet.ownSd ** 2) : 0;
+  const varies = time.power === 2 ? time.factor * (square(sheet.lotSd) + square(sheet.ownSd)) : 0;
   return timeFor(time, sheet.nominal) + varies;
 }
 

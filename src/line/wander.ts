@@ -1,4 +1,5 @@
 import type { Sampler } from '../kernel/distributions/distribution.ts';
+import { exp, square } from '../kernel/elementary.ts';
 
 /** Steps of the grid in the time in which a deviation fades to 37 % of itself. */
 const STEPS = 64;
@@ -20,8 +21,8 @@ export class Wander {
   /** @param pullBack s; @param z standard normal, for this purpose alone */
   constructor(sd: number, pullBack: number, z: Sampler) {
     this.step = pullBack / STEPS;
-    this.keeps = Math.exp(-1 / STEPS);
-    this.shock = sd * Math.sqrt(-Math.expm1(-2 / STEPS));
+    this.keeps = exp(-1 / STEPS);
+    this.shock = sd * Math.sqrt(1 - square(this.keeps));
     this.z = z;
     this.value = sd * z();
   }

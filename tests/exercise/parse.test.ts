@@ -71,12 +71,7 @@ it.each([
     'starts: 61\n',
     '"mean time of assembly" goes from 40 to 80 s',
   ],
-  [
-    'an end that breaks the line',
-    'least: 0\n    most: 20',
-    'least: -4\n    most: 20',
-    'this is no scenario',
-  ],
+  ['an end that breaks the line', 'least: 0\n    most: 20', 'least: -4\n    most: 20', 'this is no scenario'],
   ['an unknown measure', 'watch: [throughput,', 'watch: [througput,', 'did you mean "throughput"?'],
   ['an unknown formula', 'theory: two exp', 'theory: too exp', 'did you mean "two exponential stations"?'],
   [

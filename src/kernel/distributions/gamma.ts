@@ -1,3 +1,4 @@
+import { exp, ln, square } from '../elementary.ts';
 import type { Stream } from '../streams.ts';
 import type { Distribution } from './distribution.ts';
 import { normalDeviate } from './normal.ts';
@@ -12,7 +13,7 @@ function standardGamma(d: number, c: number, stream: Stream): number {
     const u = 1 - stream();
     // Their squeeze: lies within the second condition and spares its two logarithms nearly always.
     if (u < 1 - 0.0331 * (x * x) * (x * x)) return d * v;
-    if (Math.log(u) < 0.5 * x * x + d - d * v + d * Math.log(v)) return d * v;
+    if (ln(u) < 0.5 * x * x + d - d * v + d * ln(v)) return d * v;
   }
 }
 
@@ -24,7 +25,7 @@ export const gamma: Distribution<{ readonly mean: number; readonly sd: number }>
   mean: ({ mean }) => mean,
   variance: ({ sd }) => sd * sd,
   fill: ({ mean, sd }, stream) => {
-    const shape = (mean / sd) ** 2;
+    const shape = square(mean / sd);
     const scale = mean / shape;
     const d = (shape < 1 ? shape + 1 : shape) - 1 / 3;
     const c = 1 / Math.sqrt(9 * d);
@@ -35,7 +36,7 @@ export const gamma: Distribution<{ readonly mean: number; readonly sd: number }>
     }
     return (values) => {
       for (let i = 0; i < values.length; i++) {
-        values[i] = scale * standardGamma(d, c, stream) * Math.exp(Math.log(1 - stream()) / shape);
+        values[i] = scale * standardGamma(d, c, stream) * exp(ln(1 - stream()) / shape);
       }
     };
   },

@@ -1,3 +1,4 @@
+import { ln, ln1p, square } from '../elementary.ts';
 import type { Distribution } from './distribution.ts';
 
 /**
@@ -7,13 +8,13 @@ import type { Distribution } from './distribution.ts';
  */
 export const geometric: Distribution<{ readonly chance: number; readonly step: number }> = {
   mean: ({ chance, step }) => step / chance,
-  variance: ({ chance, step }) => (step / chance) ** 2 * (1 - chance),
+  variance: ({ chance, step }) => square(step / chance) * (1 - chance),
   fill: ({ chance, step }, stream) => {
     // The logarithm of a failure's chance: minus infinity when success is certain, which makes every draw one step.
-    const failure = Math.log1p(-chance);
+    const failure = ln1p(-chance);
     return (values) => {
       for (let i = 0; i < values.length; i++) {
-        values[i] = step * (1 + Math.floor(Math.log(1 - stream()) / failure));
+        values[i] = step * (1 + Math.floor(ln(1 - stream()) / failure));
       }
     };
   },

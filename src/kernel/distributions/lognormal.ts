@@ -1,3 +1,4 @@
+import { exp, ln, ln1p, square } from '../elementary.ts';
 import type { Distribution } from './distribution.ts';
 import { fillNormal } from './normal.ts';
 
@@ -6,12 +7,12 @@ export const lognormal: Distribution<{ readonly mean: number; readonly sd: numbe
   mean: ({ mean }) => mean,
   variance: ({ sd }) => sd * sd,
   fill: ({ mean, sd }, stream) => {
-    const logVariance = Math.log(1 + (sd / mean) ** 2);
-    const logMean = Math.log(mean) - logVariance / 2;
+    const logVariance = ln1p(square(sd / mean));
+    const logMean = ln(mean) - logVariance / 2;
     const logSd = Math.sqrt(logVariance);
     return (values) => {
       fillNormal(values, stream);
-      for (let i = 0; i < values.length; i++) values[i] = Math.exp(logMean + logSd * values[i]!);
+      for (let i = 0; i < values.length; i++) values[i] = exp(logMean + logSd * values[i]!);
     };
   },
 };

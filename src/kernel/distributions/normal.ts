@@ -4,7 +4,7 @@ import type { Stream } from '../streams.ts';
 import type { Distribution, Fill, Sampler } from './distribution.ts';
 
 /** The stream has 32 bits: half a step keeps 0 out. */
-const HALF_STEP = 2 ** -33;
+const HALF_STEP = 0.5 / 0x1_0000_0000;
 
 /** Fills `values` with standard normal deviates: one uniform a draw, so two runs stay in step. */
 export function fillNormal(values: Float64Array, stream: Stream): void {

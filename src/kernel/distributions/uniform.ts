@@ -1,3 +1,4 @@
+import { square } from '../elementary.ts';
 import type { Stream } from '../streams.ts';
 import type { Distribution, Fill } from './distribution.ts';
 
@@ -10,7 +11,7 @@ export const uniformBlocks =
 
 export const uniform: Distribution<{ readonly low: number; readonly high: number }> = {
   mean: ({ low, high }) => (low + high) / 2,
-  variance: ({ low, high }) => (high - low) ** 2 / 12,
+  variance: ({ low, high }) => square(high - low) / 12,
   fill:
     ({ low, high }, stream) =>
     (values) => {

@@ -1,3 +1,4 @@
+import { exp, ln } from '../elementary.ts';
 import type { Stream } from '../streams.ts';
 
 /** Layers of equal area under the density exp(-x), the lowest with the tail beyond R. */
@@ -6,7 +7,7 @@ const LAYERS = 256;
 const R = 7.69711747013105;
 const AREA = 3.949659822581572e-3;
 /** The stream has 32 bits. */
-const STEPS = 2 ** 32;
+const STEPS = 0x1_0000_0000;
 
 /** By layer: draws below this many steps lie under the density whatever else; length of a step; density at its end. */
 const sure = new Float64Array(LAYERS);
@@ -15,17 +16,17 @@ const density = new Float64Array(LAYERS);
 
 function cutLayers(): void {
   let edge = R;
-  const lowest = AREA / Math.exp(-R);
+  const lowest = AREA / exp(-R);
   sure[0] = (R / lowest) * STEPS;
   step[0] = lowest / STEPS;
   density[0] = 1;
   step[LAYERS - 1] = R / STEPS;
-  density[LAYERS - 1] = Math.exp(-R);
+  density[LAYERS - 1] = exp(-R);
   for (let i = LAYERS - 2; i >= 1; i--) {
-    const inner = -Math.log(AREA / edge + Math.exp(-edge));
+    const inner = -ln(AREA / edge + exp(-edge));
     sure[i + 1] = (inner / edge) * STEPS;
     step[i] = inner / STEPS;
-    density[i] = Math.exp(-inner);
+    density[i] = exp(-inner);
     edge = inner;
   }
 }
@@ -43,8 +44,8 @@ export function standardExponential(stream: Stream): number {
     const x = steps * step[layer]!;
     if (steps < sure[layer]!) return x;
     // 1 - u is never 0, so the logarithm is finite.
-    if (layer === 0) return R - Math.log(1 - stream());
+    if (layer === 0) return R - ln(1 - stream());
     const height = density[layer]! + stream() * (density[layer - 1]! - density[layer]!);
-    if (height < Math.exp(-x)) return x;
+    if (height < exp(-x)) return x;
   }
 }
