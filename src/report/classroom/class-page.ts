@@ -96,7 +96,7 @@ const ANSWERS = `<p class="control"><label for="student">Your name</label> <inpu
 </form></dialog>`;
 
 const READING = `<p>A run is the line under one seed: the numbers from which all its chances are drawn. Another seed is another
-day. The same setting under the same seed gives the same numbers, here and on the command line, to every digit shown.</p>
+day. The same setting under the same seed gives the same numbers, here and on the command line, to the last digit.</p>
 <p>A mean over runs has a 95 % interval: were the whole experiment repeated often, 95 of 100 such intervals would hold the
 true mean. So about one in twenty misses it, and those of settings under the same seeds tend to miss together.</p>
 <p>Two settings are compared run by run under the same seed, so that both meet the same luck; the differences vary less than
