@@ -64,5 +64,5 @@ export function bestSection({ measures }: Comparison): string {
     ...fewer,
     `<details>\n<summary>By how much</summary>\n${compared.map(ahead).join('\n')}\n</details>`,
   ];
-  return `${section('best', 'Beside the best', body.join('\n'))}\n`;
+  return section('best', 'Beside the best', body.join('\n'));
 }

@@ -10,6 +10,17 @@ ${body}
 </section>`;
 }
 
+/** Fewer parts than these are found without a list of them. */
+const MANY = 10;
+
+/** Links to the parts of a long page; empty where it is short. */
+export function contentsOf(sections: string): string {
+  const parts = [...sections.matchAll(/^<section id="([^"]+)"[^>]*>\n<h2[^>]*>(.*)<\/h2>$/gm)];
+  if (parts.length < MANY) return '';
+  const links = parts.map(([, id, name]) => `<li><a href="#${id}">${name}</a></li>`);
+  return `<nav aria-label="Parts of this page"><ul>\n${links.join('\n')}\n</ul></nav>\n`;
+}
+
 /** A table in a box of its own that scrolls sideways, by keyboard too. */
 export function scrolling(id: string, caption: string, head: string, rows: readonly string[]): string {
   return `<div class="scroll" role="region" tabindex="0" aria-labelledby="${id}">
@@ -33,3 +44,6 @@ export function verdictCell(word: string, whole: string): string {
     word === 'better' || word === 'worse' ? ` ${word}` : whole.length > word.length ? ' names' : '';
   return `<td class="word${kind}">${escapeHtml(whole)}</td>`;
 }
+
+export const warning = (text: string): string =>
+  `<p class="warning"><strong>Warning:</strong> ${escapeHtml(text)}</p>`;

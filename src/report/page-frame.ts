@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { escapeHtml } from './escape.ts';
-import { section } from './html.ts';
+import { contentsOf, section } from './html.ts';
 import { type Joined, joinedOrigin } from './joined.ts';
 import { PAGE_STYLE } from './page-style.ts';
 
@@ -80,7 +80,7 @@ export function framed({ name, title, kind, skip, sections, style = '', program 
 <p class="kind">mendline ${kind}</p>
 <h1>${escapeHtml(title)}</h1>
 </header>
-<main>
+${contentsOf(sections)}<main>
 ${sections}
 </main>
 <footer>

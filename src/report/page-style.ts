@@ -13,6 +13,9 @@ a { color: var(--mark); }
 :focus-visible { outline: 3px solid var(--mark); outline-offset: 2px; }
 .skip { position: absolute; left: -100vw; background: var(--ink); color: var(--paper); padding: 0.5rem 1rem; }
 .skip:focus { left: 1rem; top: 1rem; }
+nav ul { display: flex; flex-wrap: wrap; gap: 0.25rem 1.1rem; list-style: none; padding: 0.9rem 0; font-size: 0.9375rem; }
+nav a { display: inline-block; padding: 0.15rem 0; }
+nav { border-bottom: 1px solid var(--line); }
 .kind { color: var(--soft); margin-bottom: 0.4rem; }
 header { border-bottom: 3px double var(--ink); padding-bottom: 1.25rem; }
 section { display: grid; grid-template-columns: 10rem minmax(0, 1fr); column-gap: 2rem; padding: 1.75rem 0;
@@ -78,7 +81,7 @@ code { font-size: 0.875em; overflow-wrap: anywhere; }
   @page { size: A4; margin: 16mm 15mm; }
   html { background: #fff; }
   body { max-width: none; padding: 0; font-size: 10pt; }
-  .skip { display: none; }
+  .skip, nav { display: none; }
   section { grid-template-columns: minmax(0, 1fr); row-gap: 2mm; padding: 4mm 0; }
   .verdict { font-size: 11pt; }
   .note { font-size: 9pt; }

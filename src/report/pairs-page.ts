@@ -31,5 +31,5 @@ export function pairsSection(comparison: Comparison): string {
 <summary>All pairs, measure by measure</summary>
 ${tables}
 </details>`;
-  return `${section('pairs', 'Every pair', body)}\n`;
+  return section('pairs', 'Every pair', body);
 }

@@ -1,6 +1,7 @@
 import type { Comparison, MeasureComparison, Row } from '../experiment/comparison.ts';
 import type { Verdict } from '../experiment/paired.ts';
 import { formatOf } from './format.ts';
+import { FIRST, headline } from './headline.ts';
 import { bestText, moreText, surelyText, unchanged } from './judged-text.ts';
 import { listed } from './words.ts';
 
@@ -13,8 +14,6 @@ const ORDER: readonly Standing[] = [
   'undecided',
   'not compared',
 ];
-/** The measure that a line is for; of the others the tables tell the size. */
-const FIRST = 'throughput_per_h';
 
 const rowOf = ({ rows }: MeasureComparison, policy: string): Row | undefined =>
   rows.find((row) => row.policy === policy);
@@ -27,6 +26,7 @@ function told(compared: MeasureComparison, policy: string): string {
   const format = formatOf(compared);
   const { difference } = row;
   const size = `${format.signed(difference.value)} ${format.differenceUnit}, ${format.interval(difference)}`;
+  // Of the other measures the tables tell the size.
   const sized = measure.key === FIRST || worth > 0;
   const parts = [sized ? size : '', surelyText(row), moreText(row, worth)].filter((part) => part !== '');
   return parts.length > 0 ? `${measure.name} (${parts.join('; ')})` : measure.name;
@@ -59,6 +59,7 @@ export function verdictSentences(comparison: Comparison): string[] {
   if (seeds < 2) {
     return ['One run of each policy gives no interval, so nothing is claimed about their differences.'];
   }
+  const first = headline(comparison, others);
   const sentences = others.map((policy) => againstBaseline(comparison, policy));
-  return [...sentences, ...bestSentence(comparison)];
+  return [...(first === null ? [] : [first]), ...sentences, ...bestSentence(comparison)];
 }

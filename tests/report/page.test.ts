@@ -39,6 +39,31 @@ describe('comparisonPage', () => {
     );
   });
 
+  it('opens with the verdict, one table of everything and the intervals, and links to every part', () => {
+    const { document } = parseHTML(page);
+    const ids = [...document.querySelectorAll('main > section')].map((part) => part.id);
+    expect(ids.slice(0, 3)).toEqual(['verdict', 'glance', 'intervals']);
+    expect(ids.slice(-2)).toEqual(['text', 'origin']);
+    const links = [...document.querySelectorAll('nav a')].map((link) => link.getAttribute('href'));
+    expect(links).toEqual(ids.map((id) => `#${id}`));
+  });
+
+  it('gives at a glance the means and verdicts of the tables of measures', () => {
+    const { document } = parseHTML(page);
+    const { policies, measures } = samplePage().comparison;
+    const rows = [...document.querySelectorAll('#glance tbody tr')];
+    expect(rows.map((row) => row.querySelector('th').textContent)).toEqual(policies);
+    for (const [m, { measure }] of measures.entries()) {
+      const table = document.querySelector(`#table-${measure.key}`)!.closest('table')!;
+      for (const [p, row] of [...table.querySelectorAll('tbody tr')].entries()) {
+        const [verdict, , , mean] = [...row.querySelectorAll('td')].map((cell) => cell.textContent);
+        const [told, word] = rows[p].querySelectorAll('td')[m].innerHTML.split('<br>');
+        expect(told.split('&#160;')[0]).toBe(mean);
+        expect(verdict.startsWith(word.replace(/<[^>]*>/g, ''))).toBe(true);
+      }
+    }
+  });
+
   it('gives the same bytes again', () => {
     expect(comparisonPage(samplePage())).toBe(page);
   });
