@@ -3,12 +3,12 @@ import { headingOf } from './cells.ts';
 import { escapeHtml } from './escape.ts';
 import { formatOf } from './format.ts';
 import { heading, scrolling, section } from './html.ts';
-import { listed } from './words.ts';
+import { listedNames } from './words.ts';
 
 function standings({ best }: MeasureComparison): { sure: string; open: string } {
   const names = best.filter(({ mayBeBest }) => mayBeBest).map(({ policy }) => policy);
   if (names.length === 1) return { sure: names[0]!, open: '' };
-  return { sure: '', open: names.length === best.length ? 'any of them' : listed(names) };
+  return { sure: '', open: names.length === best.length ? 'any of them' : listedNames(names) };
 }
 
 function summary(compared: readonly MeasureComparison[]): string {

@@ -1,7 +1,7 @@
 import type { Comparison, MeasureComparison, Row } from '../experiment/comparison.ts';
 import type { Verdict } from '../experiment/paired.ts';
 import { formatOf } from './format.ts';
-import { listed } from './words.ts';
+import { listed, quotedOf } from './words.ts';
 
 /** The measure that a line is for. */
 export const FIRST = 'throughput_per_h';
@@ -30,7 +30,8 @@ export function headline({ measures, baseline }: Comparison, others: readonly st
   const alike = of('no difference worth having');
   if (open.length === rows.length)
     return `In ${name}, none of the ${rows.length} policies is surely better or worse than ${baseline} so far.`;
-  const sized = sizedBy(compared);
+  const quoted = quotedOf(rows.map(({ policy }) => policy));
+  const sized = sizedBy(compared, quoted);
   const against = (found: readonly Row[], word: string) =>
     found.length > 0 ? [`${named(found, sized)} ${are(found)} ${word} than ${baseline}`] : [];
   const clauses = [
@@ -38,17 +39,17 @@ export function headline({ measures, baseline }: Comparison, others: readonly st
     ...against(worse, 'worse'),
     ...(alike.length > 0
       ? [
-          `${named(alike, ({ policy }) => policy)} ${alike.length === 1 ? 'makes' : 'make'} no difference worth having`,
+          `${named(alike, ({ policy }) => quoted(policy))} ${alike.length === 1 ? 'makes' : 'make'} no difference worth having`,
         ]
       : []),
-    ...(open.length > 0 ? [`${named(open, ({ policy }) => policy)} ${are(open)} undecided`] : []),
+    ...(open.length > 0 ? [`${named(open, ({ policy }) => quoted(policy))} ${are(open)} undecided`] : []),
   ];
   return `In ${name}, ${clauses.join('; ')}.`;
 }
 
 /** A policy with its difference to the baseline. */
-function sizedBy(compared: MeasureComparison): (row: Row) => string {
+function sizedBy(compared: MeasureComparison, quoted: (name: string) => string): (row: Row) => string {
   const format = formatOf(compared);
   return ({ policy, difference }) =>
-    `${policy} (${format.signed(difference!.value)} ${format.differenceUnit}, ${format.interval(difference!)})`;
+    `${quoted(policy)} (${format.signed(difference!.value)} ${format.differenceUnit}, ${format.interval(difference!)})`;
 }

@@ -1,5 +1,5 @@
 import type { Judged } from '../experiment/paired.ts';
-import { listed } from './words.ts';
+import { listedNames } from './words.ts';
 
 /** Rounded up to two digits: it is no more than a guess by the spread so far. */
 function about(runs: number): string {
@@ -41,5 +41,5 @@ export function bestText(
 ): string {
   const names = best.filter(({ mayBeBest }) => mayBeBest).map(({ policy }) => policy);
   if (names.length === 1) return `Surely best in ${measure}: ${names[0]}.`;
-  return `May be best in ${measure}: ${names.length === best.length ? 'any of them' : listed(names)}.`;
+  return `May be best in ${measure}: ${names.length === best.length ? 'any of them' : listedNames(names)}.`;
 }

@@ -47,13 +47,13 @@ function table({ name, kind, rows }: Levels, index: number): string {
       `<tr><th scope="row">${escapeHtml(policy)}</th>${TOLD.map(([, of]) => `<td>${level(of(means))}</td>`).join('')}</tr>`,
   );
   const head = heading('policy') + TOLD.map(([word]) => heading(word)).join('');
-  const caption = `${escapeHtml(name)} <span>(${UNITS[kind]}, of the mean over the runs)</span>`;
+  const caption = `${escapeHtml(name)} <span>(${UNITS[kind]}, of the mean over the runs, at the moments drawn)</span>`;
   return scrolling(`levels-${index + 1}`, caption, head, cells);
 }
 
 function figure(levels: Levels, times: readonly number[]): string {
   const { name, kind } = levels;
-  const caption = `${escapeHtml(name)} <span>(${UNITS[kind]}; the top of a lane is ${level(topOf(levels))})</span>`;
+  const caption = `${escapeHtml(name)} <span>(${UNITS[kind]}; a full lane is ${level(topOf(levels))})</span>`;
   return `<figure><figcaption>${caption}</figcaption>${levelsChart(levels, times)}</figure>`;
 }
 

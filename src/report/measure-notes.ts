@@ -1,7 +1,7 @@
 import type { Comparison, MeasureComparison } from '../experiment/comparison.ts';
 import { amount, formatOf } from './format.ts';
 import { bestText, moreText, surelyText, unchanged } from './judged-text.ts';
-import { counted, listed } from './words.ts';
+import { counted, listedNames } from './words.ts';
 
 /** Who may be best, where there are more than two to choose among: of two the verdict says it. */
 function bestNote({ best, measure }: MeasureComparison): string[] {
@@ -19,7 +19,7 @@ export function besideVerdicts({ rows, worth }: MeasureComparison): string[] {
     ...(more.length > 0 ? [`undecided: ${more.join('; ')}.`] : []),
     ...surely.map((text) => {
       const names = rows.filter((row) => surelyText(row) === text).map(({ policy }) => policy);
-      return `${listed(names)}: ${text}.`;
+      return `${listedNames(names)}: ${text}.`;
     }),
   ];
 }
@@ -33,7 +33,7 @@ export function noneChanged({ rows }: MeasureComparison): boolean {
 function still(compared: MeasureComparison): string[] {
   if (noneChanged(compared)) return ['No change in any run.'];
   const names = compared.rows.filter(unchanged).map(({ policy }) => policy);
-  return names.length > 0 ? [`${listed(names)}: no change in any run.`] : [];
+  return names.length > 0 ? [`${listedNames(names)}: no change in any run.`] : [];
 }
 
 /** An interval without width looks like a mistake where it is none. */

@@ -2,7 +2,7 @@ import { type Comparison, LEVEL, type MeasureComparison } from '../experiment/co
 import type { Skew } from '../experiment/skew.ts';
 import { type Cells, cellsOf, percentLevel } from './cells.ts';
 import { escapeHtml } from './escape.ts';
-import { heading, scrolling, section, verdictCell, warning } from './html.ts';
+import { heading, scrolling, section, verdictCell } from './html.ts';
 import { notesOf } from './measure-notes.ts';
 import { skewNotes } from './skew-text.ts';
 
@@ -34,10 +34,12 @@ function measureTable(compared: MeasureComparison, comparison: Comparison, skews
       : '') +
     heading('mean') +
     heading(`${SHARE} interval`);
-  const notes = notesOf(compared, comparison).map((note) => `<p class="note">${escapeHtml(note)}</p>`);
-  const doubts = skewNotes(skews, compared.measure.key).map(warning);
+  const doubts = skewNotes(skews, compared.measure.key);
+  const notes = [...doubts, ...notesOf(compared, comparison)].map(
+    (note) => `<p class="note">${escapeHtml(note)}</p>`,
+  );
   const table = scrolling(`table-${compared.measure.key}`, measureCaption(compared), head, rows);
-  return `<div class="measure">${[table, ...doubts, ...notes].join('\n')}</div>`;
+  return `<div class="measure">${[table, ...notes].join('\n')}</div>`;
 }
 
 /** Each measure by itself, with all that its intervals allow to be said. */

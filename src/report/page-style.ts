@@ -41,6 +41,8 @@ caption span { font-weight: 400; color: var(--soft); }
 th, td { padding: 0.4rem 0.7rem; text-align: right; white-space: nowrap; vertical-align: top; }
 th:first-child, td:first-child { text-align: left; padding-left: 0; }
 td.word, th.word { text-align: left; padding-right: 0; }
+#glance th, #glance td { padding-left: 0.3rem; padding-right: 0.3rem; }
+#glance th:first-child { padding-left: 0; }
 td.names { white-space: normal; min-width: 9rem; max-width: 24rem; overflow-wrap: anywhere; }
 thead th { font-weight: 400; color: var(--soft); border-bottom: 1px solid var(--line); vertical-align: bottom;
   white-space: normal; max-width: 12rem; overflow-wrap: break-word; }
@@ -90,7 +92,9 @@ code { font-size: 0.875em; overflow-wrap: anywhere; }
   caption div, tbody th, thead th:first-child { position: static; background: none; }
   table { font-size: 8.5pt; break-inside: avoid; }
   th, td { padding: 1mm 2mm; }
-  h2 { break-after: avoid; }
+  h2, h3, p:has(+ .panels), p:has(+ figure), p:has(+ .scroll) { break-after: avoid; }
+  /* What is folded cannot be unfolded on paper. */
+  details:not([open]), section:not(:has(> div > :not(details:not([open])))) { display: none; }
   figure svg * { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   pre { white-space: pre-wrap; overflow-wrap: anywhere; font-size: 7.5pt; }
 }

@@ -36,6 +36,7 @@ import { pairsSection } from './pairs-page.ts';
 import { reading } from './reading-page.ts';
 import { spreadTerms } from './reading-terms.ts';
 import { recoveredSection } from './recovered-page.ts';
+import { skewText } from './skew-text.ts';
 import { spreadSection } from './spread-page.ts';
 import { statesSection } from './states-page.ts';
 import { stocksSection } from './stocks-page.ts';
@@ -111,7 +112,7 @@ export function comparisonPage(source: PageSource): string {
 ${sentences.join('\n')}
 </ul>
 <p class="note">${escapeHtml(basisOf(comparison, LEVEL))}</p>
-${warnings.map(warning).join('\n')}`;
+${[...warnings, ...skewText(spread?.skews ?? [])].map(warning).join('\n')}`;
   const costs = withBoundMarkedInRows([{ rows: source.costs ?? [] }], source.comparison)[0]!.rows;
   const terms = reading(comparison, spread ? spreadTerms(targets.length > 0) : []);
   const texts = [

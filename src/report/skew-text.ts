@@ -1,5 +1,5 @@
 import type { Skew } from '../experiment/skew.ts';
-import { counted, listed } from './words.ts';
+import { counted, listed, listedNames } from './words.ts';
 
 /** So many measures, and policies of each, are named at the terminal; the page and the JSON tell of all. */
 const NAMED = 3;
@@ -27,7 +27,9 @@ function named(skews: readonly Skew[], most: number): string {
     .flatMap((which) => {
       const policies = policiesOf(skews, which);
       if (policies.length === 0) return [];
-      return [`${which} of ${policies.length > most ? `${policies.length} policies` : listed(policies)}`];
+      return [
+        `${which} of ${policies.length > most ? `${policies.length} policies` : listedNames(policies)}`,
+      ];
     })
     .join('; ');
 }

@@ -6,14 +6,26 @@ import { durationText } from './duration.ts';
 import { escapeHtml } from './escape.ts';
 import { fixed } from './format.ts';
 import { heading, scrolling, section } from './html.ts';
-import { TWINS_HEADING, twinColumns, twinNotes } from './twin-cells.ts';
+import { TWINS_HEADING, type TwinColumn, twinColumns, twinNotes } from './twin-cells.ts';
 import { timeUnit, twinCharts } from './twin-charts.ts';
 import { twinStory } from './twin-story.ts';
 
 const note = (text: string) => `<p class="note">${escapeHtml(text)}</p>`;
 
-function table(twins: Twins, policies: readonly string[]): string {
+/** More columns than these fit neither a screen nor a sheet of paper. */
+const WIDEST = 5;
+
+/** The measures in as many tables as it takes for each to fit, of about the same width. */
+function tables(twins: Twins, policies: readonly string[]): string[] {
   const columns = twinColumns(twins, policies);
+  const number = Math.ceil(columns.length / WIDEST);
+  const each = Math.ceil(columns.length / number);
+  return Array.from({ length: number }, (_, i) =>
+    table(columns.slice(i * each, (i + 1) * each), policies, i + 1),
+  );
+}
+
+function table(columns: readonly TwinColumn[], policies: readonly string[], number: number): string {
   const rows = policies.map((policy, row) => {
     const cells = columns.map(({ cells }) => {
       const { mean, interval } = cells[row]!;
@@ -27,7 +39,7 @@ function table(twins: Twins, policies: readonly string[]): string {
       .map(({ name, unit }) => `<th scope="col">${escapeHtml(name)},<br>${escapeHtml(unit)}</th>`)
       .join('');
   const caption = `Cost of the disturbances <span>(mean, below it its ${percentLevel(LEVEL)} % interval)</span>`;
-  return scrolling('table-twins', caption, head, rows);
+  return scrolling(`table-twins-${number}`, caption, head, rows);
 }
 
 function definitions(twins: Twins, policies: readonly string[]): string {
@@ -87,7 +99,7 @@ export function twinsSection(twins: Twins, comparison: Comparison): string {
       .map((text) => `<p>${escapeHtml(text)}</p>`)
       .join('\n')}</div>`,
     `<p>${escapeHtml(`${TWINS_HEADING[0]!.toUpperCase()}${TWINS_HEADING.slice(1)}.`)}</p>`,
-    table(twins, policies),
+    ...tables(twins, policies),
     ...twinNotes(twins, policies).map(note),
     definitions(twins, policies),
     figures(twins),

@@ -104,10 +104,18 @@ describe('a doubtful interval', () => {
     expect(text.match(/Cochran/g)).toHaveLength(1);
   });
 
-  it('warns below the table of its measure alone, on the page and in a paper', () => {
-    const warnings = [...page(found).querySelectorAll('#measures .warning')];
-    expect(warnings).toHaveLength(1);
-    expect(warnings[0]!.parentElement!.textContent).toContain('throughput');
+  it('warns once beside the verdict, and says more below the table of its measure alone', () => {
+    const drawn = page(found);
+    const warnings = [...drawn.querySelectorAll('.warning')].filter(({ textContent }) =>
+      textContent.includes('Cochran'),
+    );
+    expect(warnings.map(({ parentElement }) => parentElement!.parentElement!.id)).toEqual(['verdict']);
+    expect(warnings[0]!.textContent).toContain('throughput');
+    const notes = [...drawn.querySelectorAll('#measures .note')].filter(({ textContent }) =>
+      textContent.includes('Cochran'),
+    );
+    expect(notes).toHaveLength(1);
+    expect(notes[0]!.parentElement!.textContent).toContain('throughput');
     const { tables } = paperOf(found.comparison, undefined, {
       title: 'T',
       origin: ORIGIN,

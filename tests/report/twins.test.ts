@@ -82,12 +82,15 @@ describe('the page', () => {
   const page = comparisonPage({ ...samplePage(), comparison, twins });
   const { document } = parseHTML(page);
 
-  it('has a table of a row a policy, a chart a policy and the same as tables', () => {
+  it('has tables of a row a policy, a chart a policy and the same as tables', () => {
     const texts = (selector: string) =>
       ([...document.querySelectorAll(selector)] as { textContent: string }[]).map(
         ({ textContent }) => textContent,
       );
-    expect(texts('#twins > div > .scroll tbody th')).toEqual(POLICIES);
+    // Nine measures, or eight, in two tables that each fit.
+    expect(texts('#twins > div > .scroll tbody th')).toEqual([...POLICIES, ...POLICIES]);
+    for (const table of document.querySelectorAll('#twins > div > .scroll'))
+      expect(table.querySelectorAll('thead th').length).toBeLessThanOrEqual(6);
     expect(texts('#twins figure figcaption')).toEqual(
       POLICIES.map((name) => `${name} (rolling rate, good /h)`),
     );
