@@ -80,18 +80,24 @@ code { font-size: 0.875em; overflow-wrap: anywhere; }
   dd + dt { margin-top: 0.6rem; }
 }
 @media print {
-  @page { size: A4; margin: 16mm 15mm; }
+  @page { size: A4; margin: 14mm 15mm; }
   html { background: #fff; }
-  body { max-width: none; padding: 0; font-size: 10pt; }
+  body { max-width: none; padding: 0; font-size: 9.5pt; line-height: 1.4; }
+  header { padding-bottom: 2mm; }
+  h1 { font-size: 18pt; }
   .skip, nav { display: none; }
-  section { grid-template-columns: minmax(0, 1fr); row-gap: 2mm; padding: 4mm 0; }
-  .verdict { font-size: 11pt; }
-  .note { font-size: 9pt; }
+  section { grid-template-columns: minmax(0, 1fr); row-gap: 1.5mm; padding: 3mm 0; }
+  section > div > * + *, .prose > * + * { margin-top: 2mm; }
+  .verdict { font-size: 9.5pt; line-height: 1.35; }
+  .verdict li + li { margin-top: 1.2mm; }
+  .note { font-size: 8pt; }
+  .warning { font-size: 8.5pt; padding: 1.5mm 3mm; }
   .panels { grid-template-columns: repeat(2, minmax(0, 1fr)); }
   .scroll { overflow: visible; }
   caption div, tbody th, thead th:first-child { position: static; background: none; }
   table { font-size: 8.5pt; break-inside: avoid; }
-  th, td { padding: 1mm 2mm; }
+  th, td { padding: 0.6mm 1.5mm; }
+  td .note { font-size: 8pt; }
   h2, h3, p:has(+ .panels), p:has(+ figure), p:has(+ .scroll) { break-after: avoid; }
   /* What is folded cannot be unfolded on paper. */
   details:not([open]), section:not(:has(> div > :not(details:not([open])))) { display: none; }

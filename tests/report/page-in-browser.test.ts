@@ -1,3 +1,5 @@
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
@@ -77,5 +79,20 @@ it('is read by keyboard: past the head, into folds, and along tables', { timeout
   await page.locator('[aria-labelledby="table-throughput_per_h"]').focus();
   await page.keyboard.press('ArrowRight');
   await page.waitForFunction('document.activeElement.scrollLeft > 0');
+  await page.close();
+});
+
+/** What an A4 sheet holds within the margins of the page's style, px of CSS. */
+const SHEET = { width: ((210 - 2 * 15) / 25.4) * 96, height: ((297 - 2 * 14) / 25.4) * 96 };
+
+it('prints the verdict and the table of everything on the first sheet, and no table beyond its edge', {
+  timeout: 120_000,
+}, async () => {
+  const page = await browser.newPage({ viewport: { width: Math.floor(SHEET.width), height: 900 } });
+  await page.emulateMedia({ media: 'print' });
+  await page.goto(pathToFileURL(join(import.meta.dirname, '../../reports/tray-cell/comparison.html')).href);
+  const bottom = await page.evaluate("document.getElementById('glance').getBoundingClientRect().bottom");
+  expect(bottom).toBeLessThan(SHEET.height);
+  expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(SHEET.width);
   await page.close();
 });
