@@ -87,6 +87,16 @@ class ClassPage {
           notes: byId<HTMLTextAreaElement>('notes').value,
         }),
       );
+    addEventListener('beforeprint', () => this.toPaper());
+  }
+
+  /** What a control shows only in part, or not at all on paper. */
+  private toPaper(): void {
+    const { name, notes, tried } = this.attempt;
+    byId('student-on-paper').textContent = name || '\u00a0';
+    byId('notes-on-paper').textContent = notes;
+    byId('notes-by-hand').hidden = notes.trim() !== '';
+    byId('tried-by-hand').hidden = tried.length > 0;
   }
 
   /** Puts into the controls what was kept. */

@@ -98,9 +98,12 @@ code { font-size: 0.875em; overflow-wrap: anywhere; }
   table { font-size: 8.5pt; break-inside: avoid; }
   th, td { padding: 0.6mm 1.5mm; }
   td .note { font-size: 8pt; }
-  h2, h3, p:has(+ .panels), p:has(+ figure), p:has(+ .scroll) { break-after: avoid; }
+  h2, h3, caption, legend, summary, figcaption, p:has(+ .panels), p:has(+ figure), p:has(+ .scroll) { break-after: avoid; }
+  tr, dl, .legend li { break-inside: avoid; }
   /* What is folded cannot be unfolded on paper. */
   details:not([open]), section:not(:has(> div > :not(details:not([open])))) { display: none; }
+  summary { list-style: none; color: var(--ink); font-weight: 600; }
+  summary::-webkit-details-marker { display: none; }
   figure svg * { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   pre { white-space: pre-wrap; overflow-wrap: anywhere; font-size: 7.5pt; }
 }

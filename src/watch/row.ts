@@ -15,6 +15,8 @@ const LANE = 12;
 const NARROWEST = 5;
 const WIDEST = 16;
 const MOST_LANES = 8;
+/** Dots to a px at least, so that the drawing is sharp on paper, too. */
+const LEAST_SCALE = 2;
 
 /** Where a part was drawn, px. */
 interface Spot {
@@ -46,7 +48,7 @@ export class Row {
 
   /** Takes the width that the page gives it. */
   fit(): void {
-    const scale = devicePixelRatio;
+    const scale = Math.max(LEAST_SCALE, devicePixelRatio);
     this.width = this.canvas.clientWidth;
     this.canvas.width = Math.round(this.width * scale);
     this.canvas.height = Math.round(this.height * scale);

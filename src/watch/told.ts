@@ -99,7 +99,7 @@ export function stationsTable(run: Run, now: number, there: readonly Whereabouts
     }),
   );
   const head = ['is', 'in front', 'parts on it'].map((text) => heading(text, 'word')).join('');
-  const caption = `Stations at ${clock(now)} <span>(a number of a part is a button that follows it)</span>`;
+  const caption = `Stations at ${clock(now)} <span class="how">(a number of a part is a button that follows it)</span>`;
   return scrolling('table-now', caption, heading('station') + head, rows);
 }
 

@@ -10,6 +10,7 @@ import { parseScenario } from '../../src/scenario/parse.ts';
 import { DISTURBED, quick, Scratch, shipped } from '../cli/command.ts';
 import { openChromium } from '../common/chromium.ts';
 import { barriers, openFile } from '../common/opened.ts';
+import { cutOff, onPaper } from '../common/paper.ts';
 
 let browser: Browser;
 const scratch = new Scratch();
@@ -156,6 +157,25 @@ it.each([1280, 390])('has no barrier that axe-core finds, and fits, %d px wide',
   await page.getByText('What it truly is, which no policy sees').click();
   await page.locator('#next').click();
   expect([await barriers(page), await fits()]).toEqual([[], true]);
+});
+
+it('prints the line as it stands, and one part only where one is followed', async () => {
+  const { page, complaints } = await openFile(browser, demo);
+  await goTo(page, 13_500);
+  await onPaper(page);
+  const shows = (what: string) => page.locator(what).isVisible();
+  for (const wanted of ['#clock', '#row-0', '#table-now', '#table-spans'])
+    expect(await shows(wanted), wanted).toBe(true);
+  for (const none of ['#play', '#time', '#kinds', '#one-part', '#now .how'])
+    expect(await shows(none), none).toBe(false);
+  expect(await cutOff(page)).toEqual([]);
+  await page.emulateMedia({ media: 'screen' });
+  await page.getByLabel('Number of the part').fill('812');
+  await page.getByRole('button', { name: 'Follow it' }).click();
+  await onPaper(page);
+  expect([await shows('#table-history'), await shows('#follow')]).toEqual([true, false]);
+  expect(await cutOff(page)).toEqual([]);
+  expect(complaints).toEqual([]);
 });
 
 /** Names hold no slash and no full stop. */

@@ -5,6 +5,7 @@ import { section } from '../html.ts';
 import { framed } from '../page-frame.ts';
 import { CLASS_STYLE } from './class-style.ts';
 import { knobControls, predictionControls } from './controls.ts';
+import { triedByHand } from './trial-tables.ts';
 
 /** All that a page is made of. */
 interface ClassSource {
@@ -31,8 +32,12 @@ const prose = (text: string): string =>
 /** Data that stand in a page and are not run: no end of the element, no comment can begin in them. */
 const asJson = (data: unknown): string => JSON.stringify(data).replaceAll('<', '\\u003c');
 
+/** To write on, where the page is printed before anything has been found. */
+const LINES = 8;
+
 const question = ({ question }: Exercise) =>
-  `<div class="prose">${prose(question)}</div>
+  `<p class="on-paper name-line">Name <span id="student-on-paper"></span></p>
+<div class="prose">${prose(question)}</div>
 <noscript><p class="warning">This page runs the line in your browser, and the browser lets no page run anything. Allow scripts to work on it.</p></noscript>`;
 
 const prediction = (exercise: Exercise) =>
@@ -57,7 +62,8 @@ ${knobControls(exercise)}
 <p id="status" class="status" role="status"></p>
 <div id="result"></div>`;
 
-const TRIED = `<p id="tried-none" class="note">Nothing has run yet.</p>
+const tried = (exercise: Exercise) => `<p id="tried-none" class="note">Nothing has run yet.</p>
+<div id="tried-by-hand" class="on-paper by-hand">${triedByHand(exercise)}</div>
 <div id="tried-table"></div>
 <div id="pair" hidden>
 <p class="buttons"><label for="one">Compare</label> <select id="one"></select>
@@ -85,6 +91,8 @@ ${formula}
 
 const ANSWERS = `<p class="control"><label for="student">Your name</label> <input id="student" type="text" autocomplete="off"></p>
 <p class="control"><label for="notes">What you found, in your own words</label> <textarea id="notes"></textarea></p>
+<p id="notes-on-paper" class="on-paper words"></p>
+<div id="notes-by-hand" class="on-paper lines">${'<span></span>'.repeat(LINES)}</div>
 <p id="kept" class="note" hidden>This browser keeps nothing for this page: save your answers before you close it.</p>
 <p class="buttons"><button type="button" id="save-answers">Save the answers</button>
 <button type="button" id="save-line" disabled>Save the line as the knobs stand</button>
@@ -126,7 +134,7 @@ export function classPage(source: ClassSource): string {
       section('question', 'The question', question(exercise)),
       section('prediction', 'Your prediction', prediction(exercise)),
       section('trying', 'Turn the knobs', turning(exercise)),
-      section('tried', 'Settings tried', TRIED),
+      section('tried', 'Settings tried', tried(exercise)),
       section('answer', 'The answer', revealing(exercise)),
       section('handing-in', 'Your answers', ANSWERS),
       section('reading', 'How to read this', `<div class="prose">${READING}</div>`),

@@ -26,5 +26,24 @@ progress { width: 100%; max-width: 24rem; accent-color: var(--mark); }
 dialog { border: 2px solid var(--ink); background: var(--paper); color: var(--ink); max-width: 28rem; padding: 1.25rem; }
 dialog > * + *, form > * + * { margin-top: 1rem; }
 #result > * + *, #revealed > * + *, #pair > * + * { margin-top: 1rem; }
-@media print { .buttons, dialog, progress, .control .note { display: none !important; } }
+.on-paper { display: none; }
+@media print {
+  .buttons, dialog, textarea, .status, #running, #locked, #written, #tried-none, #unrevealed, #kept, #difference .note,
+    .control:has(#student), #answer:has(#revealed[hidden]) { display: none !important; }
+  .on-paper { display: block; }
+  .control, .choices, .choice { break-inside: avoid; }
+  .control { margin-top: 3mm; }
+  input, select { border-width: 0 0 1px; border-color: var(--ink); padding: 0.5mm 1mm; background: none; }
+  input[type=number], select { -webkit-appearance: none; -moz-appearance: textfield; appearance: none; }
+  :disabled, :disabled label { color: var(--ink); opacity: 1; }
+  .choice { padding: 0.5mm 0; }
+  .choice:has(:checked) { font-weight: 600; }
+  td { white-space: normal; }
+  .name-line { position: absolute; top: 0; right: 0; }
+  .name-line span { display: inline-block; min-width: 7cm; border-bottom: 1px solid var(--ink); text-align: left; padding: 0 1mm; }
+  .lines span { display: block; height: 8mm; border-bottom: 1px solid var(--line); }
+  .words { white-space: pre-wrap; overflow-wrap: anywhere; }
+  .by-hand tbody th { height: 8mm; }
+  .by-hand td + td { border-left: 1px solid var(--line); }
+}
 `;

@@ -1,6 +1,6 @@
 import type { Attempt, Tried } from '../../exercise/attempt.ts';
 import type { Exercise } from '../../exercise/exercise.ts';
-import { expectedAt, scenarioAt, valueText } from '../../exercise/setting.ts';
+import { expectedAt, scenarioAt, startOf, valueText } from '../../exercise/setting.ts';
 import { differenceOf, estimateOf, type Values, watchedOf } from '../../exercise/trial.ts';
 import type { Watched } from '../../exercise/watched.ts';
 import type { Estimate } from '../../statistics/estimate.ts';
@@ -74,6 +74,24 @@ const knobHeads = ({ knobs }: Exercise) => knobs.map(({ name }) => heading(name)
 const knobCells = ({ knobs }: Exercise, { setting }: Tried) =>
   knobs.map((knob) => valueText(knob, setting[knob.name]!));
 
+const triedHeads = (exercise: Exercise, watched: readonly Watched[]) =>
+  [
+    ...[heading('setting'), knobHeads(exercise), heading('runs')],
+    ...watched.map((measure) => heading(unitOf(measure))),
+  ].join('');
+
+/** Rows of the table of settings for who works on paper. */
+const BY_HAND = 6;
+
+/** The same table, to be filled in by hand. */
+export function triedByHand(exercise: Exercise): string {
+  const watched = watchedOf(scenarioAt(exercise, startOf(exercise)), exercise.watch);
+  const empty = Array<string>(exercise.knobs.length + 1 + watched.length).fill('');
+  const rows = Array.from({ length: BY_HAND }, (_, i) => row(String(i + 1), empty));
+  const caption = 'To be filled in by hand <span>(mean, with its 95 % interval)</span>';
+  return scrolling('table-by-hand', caption, triedHeads(exercise, watched), rows);
+}
+
 /** All settings that were tried, with the means and half widths. */
 export function triedTable(exercise: Exercise, tried: readonly Tried[], watched: readonly Watched[]): string {
   const rows = tried.map((one, number) => {
@@ -85,12 +103,10 @@ export function triedTable(exercise: Exercise, tried: readonly Tried[], watched:
     const runs = one.failure === null ? String(one.runs.length) : 'the line failed';
     return row(String(number + 1), [...knobCells(exercise, one), runs, ...cells]);
   });
-  const heads = heading('setting') + knobHeads(exercise) + heading('runs');
-  const measures = watched.map((measure) => heading(unitOf(measure))).join('');
   return scrolling(
     'table-tried',
     'Settings tried <span>(mean, with its 95 % interval)</span>',
-    heads + measures,
+    triedHeads(exercise, watched),
     rows,
   );
 }

@@ -52,5 +52,19 @@ td.word.told { white-space: normal; overflow-wrap: anywhere; min-width: 10rem; }
 @media (max-width: 46rem) {
   .flow p { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
 }
-@media print { .buttons, fieldset, #time { display: none !important; } }
+@media print {
+  .buttons, fieldset, #time, #still, caption span.how, #one-part .note, #now .note, #one-part:has(#history:empty) { display: none !important; }
+  .lane p, .course label, .lane svg { background: #fff; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+  .course label, .ends, .sides, .legend, .store { font-size: 9pt; }
+  .course .hand { background: none; border-left: 2px solid var(--ink); }
+  .flow li { break-inside: avoid; padding: 1mm 0; }
+  .flow canvas { height: auto !important; }
+  .flow .on { font-size: 9pt; }
+  .legend { break-inside: avoid; }
+  p:has(+ .store) { break-after: avoid; }
+  #status:empty { display: none; }
+  .doing b, .state b { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+  button.plain { display: inline; color: var(--ink); font-weight: inherit; text-decoration: none; padding: 0; min-height: 0; }
+  tr[aria-current] > * { background: none; }
+}
 `;
