@@ -7,6 +7,7 @@ const MOST: Readonly<Record<string, number>> = {
   seeds: MOST_SEEDS,
   seed: MOST_SEEDS,
   part: 1e9,
+  hours: 100_000,
   workers: 256,
   'module-timeout': 3600,
   points: 10_000,

@@ -13,12 +13,14 @@ import { columns } from './look.ts';
 import { policyOf } from './trace.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
+import { beginningOf, sizeNote } from './watch-size.ts';
 
 interface Given {
   readonly file: string;
   readonly with?: readonly string[];
   readonly policy?: string;
   readonly seed: number;
+  readonly hours?: number;
   readonly out?: string;
 }
 
@@ -26,9 +28,10 @@ const SUFFIX = '.html';
 
 /** Where the page goes: a policy that was named is named there, too, so that one does not replace another. */
 function pathOf({ out, ...given }: Given): string {
-  const { file, policy, seed } = given;
+  const { file, policy, seed, hours } = given;
   const named = policy === undefined ? '' : `-${policy.replace(/[^\p{L}\p{N}_-]+/gu, '-')}`;
-  const name = `${basename(file, extname(file))}${joiningFolder(given)}${named}-seed-${seed}${SUFFIX}`;
+  const first = hours === undefined ? '' : `-first-${hours}-h`;
+  const name = `${basename(file, extname(file))}${joiningFolder(given)}${named}-seed-${seed}${first}${SUFFIX}`;
   if (out === undefined) return join('reports', 'watch', name);
   if (extname(out).toLowerCase() === SUFFIX) return out;
   throw new UsageError(`--out "${out}": expected the name of a page, such as run.html`);
@@ -40,7 +43,8 @@ export function watchCommand(given: Given): number {
   const read = readScenario(given.file, given.with);
   const policy = policyOf(read, given);
   const folder = new OutputFolder(dirname(path));
-  const { trace } = traced(read.scenario, policy, given.seed);
+  const scenario = beginningOf(read.scenario, given.hours);
+  const { trace } = traced(scenario, policy, given.seed);
   const words = [
     'watch',
     given.file,
@@ -49,19 +53,21 @@ export function watchCommand(given: Given): number {
     policy,
     '--seed',
     String(given.seed),
+    ...(given.hours === undefined ? [] : ['--hours', String(given.hours)]),
   ];
   const page = watchPage({
-    title: read.scenario.title,
-    playback: playbackOf(trace, read.scenario),
+    title: scenario.title,
+    playback: playbackOf(trace, scenario),
     origins: {
       ...{ file: read.path, sha256: read.sha256, joined: joinedOf(read), modules: [], version: version() },
       ...{ seeds: String(given.seed), command: typed(words) },
     },
     program: readFileSync(new URL('../watch-page.js', import.meta.url), 'utf8'),
   });
+  const size = Buffer.byteLength(page);
+  const note = sizeNote(scenario, size);
   const written = folder.write(basename(path), page);
-  const size = Math.ceil(Buffer.byteLength(page) / 1000);
-  const told = `One file of ${size} kB: open it in a browser. It plays back policy "${policy}" under seed ${given.seed}, and needs no network.`;
+  const told = `One file of ${Math.ceil(size / 1000)} kB: open it in a browser. It plays back policy "${policy}" under seed ${given.seed}, and needs no network.${note}`;
   process.stdout.write(`Playback: ${written}\n${wrap(told, columns()).join('\n')}\n`);
   return EXIT.done;
 }

@@ -1,5 +1,6 @@
 import { byId } from '../classroom/elements.ts';
 import { type Kind, type Moment, momentsOf } from '../report/watch/interest.ts';
+import { unpacked } from '../report/watch/packed.ts';
 import { Run, type Whereabouts } from '../report/watch/run.ts';
 import { Row } from './row.ts';
 import {
@@ -234,5 +235,5 @@ class WatchPage {
 }
 
 export function openPage(): void {
-  new WatchPage(new Run(JSON.parse(byId('run').textContent ?? '')));
+  new WatchPage(new Run(unpacked(byId('run').textContent ?? '')));
 }

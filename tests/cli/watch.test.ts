@@ -20,11 +20,14 @@ it('writes one page that fetches nothing, the same again, by a name of its own f
   expect(pages[1]).toBe(pages[0]);
   expect(pages[0]).toContain("default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-");
   expect(pages[0]!.replace(/<script[\s\S]*?<\/script>/g, '')).not.toMatch(/\ssrc=|<link|\son[a-z]+=/i);
+  const first = ['watch', 'cell.yaml', '--hours', '1'];
+  expect((await scratch.mendline(first)).code).toBe(EXIT.done);
   const named = ['watch', 'cell.yaml', '--policy', 'scrap at once'];
   expect((await scratch.mendline(named)).code).toBe(EXIT.done);
   expect(scratch.files()).toEqual(
     expect.arrayContaining([
       join('reports', 'watch', 'cell-seed-2.html'),
+      join('reports', 'watch', 'cell-seed-1-first-1-h.html'),
       join('reports', 'watch', 'cell-scrap-at-once-seed-1.html'),
     ]),
   );
@@ -44,6 +47,7 @@ it.each([
     EXIT.usage,
     '--seed expects a whole number from 1 to',
   ],
+  ['no hours', ['cell.yaml', '--hours', '0'], EXIT.usage, '--hours expects a whole number from 1 to'],
   ['no scenario at all', [], EXIT.usage, 'name a scenario'],
   ['a file that is not there', ['nowhere.yaml'], EXIT.scenario, 'nowhere.yaml'],
 ] as const)('refuses %s', async (_, words, status, said) => {

@@ -5,6 +5,7 @@ import { framed, type Origins, originList } from '../page-frame.ts';
 import { occurring, STATE_LOOKS } from '../state-words.ts';
 import { clockText } from '../trace/clock-text.ts';
 import { KINDS } from './interest.ts';
+import { packed } from './packed.ts';
 import type { Playback, PlaybackStation, Span } from './playback.ts';
 import { timeline } from './timeline.ts';
 import { WATCH_STYLE } from './watch-style.ts';
@@ -136,9 +137,6 @@ part that leaves one is at the next.</p>
 <ul class="legend" aria-label="States">${legend.join('')}</ul>`;
 }
 
-/** Data that stand in a page and are not run: no end of the element, no comment can begin in them. */
-const asJson = (data: unknown): string => JSON.stringify(data).replaceAll('<', '\\u003c');
-
 /** One file that plays one run back. */
 export function watchPage({ title, playback, origins, program }: WatchSource): string {
   const { policy, seed } = playback;
@@ -150,7 +148,7 @@ export function watchPage({ title, playback, origins, program }: WatchSource): s
     style: WATCH_STYLE,
     program: {
       text: program,
-      data: `<script type="application/json" id="run">${asJson(playback)}</script>`,
+      data: `<script type="text/plain" id="run">${packed(playback)}</script>`,
     },
     sections: [
       section('watching', 'Watch', controls(playback, timeline(playback))),
