@@ -10,6 +10,8 @@ import { occurring, STATE_LOOKS } from './state-words.ts';
 
 /** Panels are drawn this wide, px, so that their text stays readable on a phone. */
 export const WIDTH = 340;
+/** px: what a sign of a number takes at most. */
+const SIGN = 7.7;
 const ROW = 30;
 const NAMED_ROW = 42;
 export const INK = 'currentColor';
@@ -29,13 +31,44 @@ function labels(names: readonly string[]): { texts: string[]; margin: number } {
 const withoutMarkNames = (svg: string): string =>
   svg.replace(/(<g[^>]*?) aria-label="(?![xy]-axis)[^"]*"/g, '$1');
 
-/** The picture as text, named for who cannot see it. */
-export function drawn(options: Options, kind: string, label: string): string {
+/** As much of an element as is asked here. */
+interface Drawn {
+  readonly outerHTML: string;
+  readonly textContent: string | null;
+  getAttribute(name: string): string | null;
+  querySelectorAll(which: string): Iterable<Drawn>;
+}
+
+function plotted(options: Options, kind: string): Drawn {
   const { document } = parseHTML('<!doctype html><html><body></body></html>');
   // A class name of our own: Plot would otherwise make one up.
-  const svg = Plot.plot({ ...options, className: `chart-${kind}`, document }) as unknown as {
-    outerHTML: string;
-  };
+  return Plot.plot({ ...options, className: `chart-${kind}`, document }) as unknown as Drawn;
+}
+
+/** By how much the first and the last number of the scale stand out over the edges, px. */
+function overhang(svg: Drawn, width: number): { readonly left: number; readonly right: number } {
+  let [left, right] = [0, 0];
+  for (const tick of svg.querySelectorAll('[aria-label="x-axis tick label"] text')) {
+    const [, x] = /^translate\(([\d.-]+)/.exec(tick.getAttribute('transform') ?? '') ?? [];
+    const half = ([...(tick.textContent ?? '')].length * SIGN) / 2;
+    left = Math.max(left, Math.ceil(half - Number(x)));
+    right = Math.max(right, Math.ceil(Number(x) + half - width));
+  }
+  return { left, right };
+}
+
+/** Drawn anew with wider margins where a number would be cut at an edge. */
+function withRoom(options: Options, kind: string): Drawn {
+  const svg = plotted(options, kind);
+  const { left, right } = overhang(svg, options.width ?? WIDTH);
+  if (left === 0 && right === 0) return svg;
+  const { marginLeft = 0, marginRight = 0 } = options;
+  return plotted({ ...options, marginLeft: marginLeft + left, marginRight: marginRight + right }, kind);
+}
+
+/** The picture as text, named for who cannot see it. */
+export function drawn(options: Options, kind: string, label: string): string {
+  const svg = withRoom(options, kind);
   const style = `width:100%;max-width:${WIDTH * 1.25}px;height:auto;font-size:12px`;
   // Written into the text, for the document's own writer leaves < as it is in attributes.
   return withoutMarkNames(svg.outerHTML).replace(

@@ -64,6 +64,35 @@ it.each([1280, 390])('has no barrier that axe-core finds, at %d px', { timeout: 
   await page.close();
 });
 
+/** Text that stands out over the edge of its picture, where it is cut. */
+const CUT_TEXT = `[...document.querySelectorAll('svg')].flatMap((svg) => {
+  const edge = svg.getBoundingClientRect();
+  return [...svg.querySelectorAll('text')].filter((text) => {
+    const { left, right } = text.getBoundingClientRect();
+    return left < edge.left - 0.5 || right > edge.right + 0.5;
+  }).map((text) => text.textContent);
+})`;
+
+/** How far the captions of wide tables are from the left edge once the table has been moved to its right end. */
+const CAPTIONS = `[...document.querySelectorAll('.scroll')].filter((box) => box.scrollWidth > box.clientWidth).map((box) => {
+  box.scrollLeft = box.scrollWidth;
+  const [{ left, right }, edge] = [box.querySelector('caption div'), box].map((it) => it.getBoundingClientRect());
+  return Math.abs(left - edge.left) < 1 && right < edge.right + 1 ? [] : [box.getAttribute('aria-labelledby'), left - edge.left, right - edge.right];
+})`;
+
+it('cuts no number of a picture, and keeps the caption of a wide table in sight', {
+  timeout: 120_000,
+}, async () => {
+  const { page } = await opened(390);
+  for (const fold of await page.locator('details').all())
+    await fold.evaluate((it) => it.setAttribute('open', ''));
+  expect(await page.evaluate(CUT_TEXT)).toEqual([]);
+  const captions = (await page.evaluate(CAPTIONS)) as unknown[][];
+  expect(captions.length).toBeGreaterThan(0);
+  expect(captions.flat()).toEqual([]);
+  await page.close();
+});
+
 it('is read by keyboard: past the head, into folds, and along tables', { timeout: 120_000 }, async () => {
   const { page } = await opened(390);
   const focused = (of: string) => page.evaluate(`document.activeElement.${of}`);

@@ -2,6 +2,7 @@ import type { PartEvent } from '../../line/trace/part-events.ts';
 import type { Trace, Truth } from '../../line/trace/trace.ts';
 import type { StationSpec } from '../../scenario/stations.ts';
 import { durationText } from '../duration.ts';
+import { toMillisecond } from './clock-text.ts';
 import { ATTEMPTS, CAUSES, DONE, lengthText, piecesText, pieceText } from './event-words.ts';
 
 /** What must be known of a station to tell what it did. */
@@ -29,6 +30,8 @@ const FLAWS = { incomplete: CAUSES.incomplete, webbed: CAUSES.webbed, thin: CAUS
 /** What takes a part off its machine. */
 const MOVES: ReadonlySet<PartEvent['kind']> = new Set(['waits', 'passes', 'kept', 'good', 'turned-away']);
 
+const timed = <Of extends { readonly at: number }>(one: Of): Of => ({ ...one, at: toMillisecond(one.at) });
+
 /** Tells the events of one part in their order. */
 class Teller {
   private readonly scenario: Stations;
@@ -36,7 +39,7 @@ class Teller {
 
   constructor({ events }: Pick<Trace, 'events'>, scenario: Stations, part: number) {
     this.scenario = scenario;
-    this.events = events.filter((event) => event.part === part);
+    this.events = events.filter((event) => event.part === part).map(timed);
   }
 
   /** @param truths to be told where they came about */
@@ -180,9 +183,9 @@ export function partLines(
   part: number,
   withTruth: boolean,
 ): StoryLine[] {
-  const truths = withTruth ? trace.truths.filter((truth) => truth.part === part) : [];
+  const truths = withTruth ? trace.truths.filter((truth) => truth.part === part).map(timed) : [];
   const lines = new Teller(trace, scenario, part).lines(truths);
   if (trace.parts[part - 1]!.left !== null) return lines;
   const { station } = lines.at(-1)!;
-  return [...lines, { at: trace.end, station, text: 'still in the line as the run ends' }];
+  return [...lines, { at: toMillisecond(trace.end), station, text: 'still in the line as the run ends' }];
 }
