@@ -8,6 +8,7 @@ import { demoLine } from './topics/demo-line.js';
 import { idlePolicy } from './topics/idle-policy.js';
 import { journal } from './topics/journal.js';
 import { memory } from './topics/memory.js';
+import { pages } from './topics/pages.js';
 import { playback } from './topics/playback.js';
 import { referenceLine } from './topics/reference-line.js';
 import { scaling } from './topics/scaling.js';
@@ -26,6 +27,7 @@ const TOPICS = {
   scaling,
   workers,
   'start-up': startUp,
+  pages,
   playback,
 };
 

@@ -9,7 +9,8 @@ const root = join(here, '..', '..');
 
 export const PEERS = join(here, 'peers');
 export const REFERENCE = join(here, 'reference-line.yaml');
-export const DEMO = join(root, 'scenarios', 'tray-cell.yaml');
+export const SCENARIOS = join(root, 'scenarios');
+export const DEMO = join(SCENARIOS, 'tray-cell.yaml');
 export const COMMAND = join(root, 'bin', 'mendline.js');
 
 let folder;

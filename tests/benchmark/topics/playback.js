@@ -1,6 +1,6 @@
 // How long a page that plays back a day of the demo takes to open, to draw a frame at its top speed, and to jump to a moment.
-import { pathToFileURL } from 'node:url';
-import { chromium } from 'playwright-core';
+import { statSync } from 'node:fs';
+import { inBrowser, opened } from '../common/browser.js';
 import { COMMAND, DEMO, scratch } from '../common/files.js';
 import { heading, remark, row } from '../common/table.js';
 import { median, program } from '../common/timing.js';
@@ -25,14 +25,12 @@ export async function playback() {
   heading('Playback of a day of the demo');
   const page = scratch('playback.html', '');
   await program(process.execPath, [COMMAND, 'watch', DEMO, '--policy', 'stop and fix', '--out', page]);
-  const browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-background-networking'],
-  });
-  const view = await browser.newPage({ viewport: { width: 1280, height: 900 } });
-  await view.addInitScript(note);
-  await view.goto(pathToFileURL(page).href);
-  row('page', (await view.content()).length / 1e6, 'MB', { most: 1.5 });
+  row('page', statSync(page).size / 1e6, 'MB', { most: 1.5 });
+  await inBrowser((browser) => play(browser, page));
+}
+
+async function play(browser, page) {
+  const view = await opened(browser, page, note);
   row('opened', await view.evaluate(() => performance.now()), 'ms');
   await view.selectOption('#speed', '3600');
   await view.fill('#part', '812');
@@ -58,5 +56,4 @@ export async function playback() {
   }, JUMPS);
   row('jump to a moment, longest', Math.max(...jumps), 'ms', { most: 100 });
   remark(`${frames.length} frames in ${SECONDS} s, an hour of the line a second, in headless Chromium`);
-  await browser.close();
 }
