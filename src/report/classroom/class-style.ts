@@ -27,6 +27,8 @@ dialog { border: 2px solid var(--ink); background: var(--paper); color: var(--in
 dialog > * + *, form > * + * { margin-top: 1rem; }
 #result > * + *, #revealed > * + *, #pair > * + * { margin-top: 1rem; }
 .on-paper { display: none; }
+.on-paper:first-child + * { margin-top: 0; }
+td span { color: var(--soft); }
 @media print {
   .buttons, dialog, textarea, .status, #running, #locked, #written, #tried-none, #unrevealed, #kept, #difference .note,
     .control:has(#student), #answer:has(#revealed[hidden]) { display: none !important; }
@@ -38,12 +40,11 @@ dialog > * + *, form > * + * { margin-top: 1rem; }
   :disabled, :disabled label { color: var(--ink); opacity: 1; }
   .choice { padding: 0.5mm 0; }
   .choice:has(:checked) { font-weight: 600; }
-  td { white-space: normal; }
   .name-line { position: absolute; top: 0; right: 0; }
   .name-line span { display: inline-block; min-width: 7cm; border-bottom: 1px solid var(--ink); text-align: left; padding: 0 1mm; }
   .lines span { display: block; height: 8mm; border-bottom: 1px solid var(--line); }
   .words { white-space: pre-wrap; overflow-wrap: anywhere; }
-  .by-hand tbody th { height: 8mm; }
+  .by-hand tbody th { height: 10mm; }
   .by-hand td + td { border-left: 1px solid var(--line); }
 }
 `;

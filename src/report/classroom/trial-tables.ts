@@ -10,8 +10,10 @@ import { heading, scrolling } from '../html.ts';
 import { counted } from '../words.ts';
 
 const NONE = '\u2013';
-const row = (name: string, cells: readonly string[]) =>
-  `<tr><th scope="row">${escapeHtml(name)}</th>${cells.map((cell) => `<td>${escapeHtml(cell)}</td>`).join('')}</tr>`;
+const cellOf = (text: string) => `<td>${escapeHtml(text)}</td>`;
+const rowOf = (name: string, cells: readonly string[]) =>
+  `<tr><th scope="row">${escapeHtml(name)}</th>${cells.join('')}</tr>`;
+const row = (name: string, texts: readonly string[]) => rowOf(name, texts.map(cellOf));
 const unitOf = ({ name, shown }: Watched) => `${name}, ${shown.unit}`;
 
 /** An estimate as two cells, mean and interval. */
@@ -80,6 +82,8 @@ const triedHeads = (exercise: Exercise, watched: readonly Watched[]) =>
     ...watched.map((measure) => heading(unitOf(measure))),
   ].join('');
 
+const TRIED_CAPTION = 'Mean at each setting, and below it its 95 % interval';
+
 /** Rows of the table of settings for who works on paper. */
 const BY_HAND = 6;
 
@@ -88,27 +92,21 @@ export function triedByHand(exercise: Exercise): string {
   const watched = watchedOf(scenarioAt(exercise, startOf(exercise)), exercise.watch);
   const empty = Array<string>(exercise.knobs.length + 1 + watched.length).fill('');
   const rows = Array.from({ length: BY_HAND }, (_, i) => row(String(i + 1), empty));
-  const caption = 'To be filled in by hand <span>(mean, with its 95 % interval)</span>';
-  return scrolling('table-by-hand', caption, triedHeads(exercise, watched), rows);
+  return scrolling('table-by-hand', TRIED_CAPTION, triedHeads(exercise, watched), rows);
 }
 
 /** All settings that were tried, with the means and half widths. */
 export function triedTable(exercise: Exercise, tried: readonly Tried[], watched: readonly Watched[]): string {
   const rows = tried.map((one, number) => {
     const cells = watched.map((measure, i) => {
-      if (one.failure !== null) return NONE;
+      if (one.failure !== null) return cellOf(NONE);
       const [mean, interval] = estimateCells(measure, estimateOf(one.runs, i, measure));
-      return `${mean} (${interval})`;
+      return `<td>${escapeHtml(mean)}<br><span>${escapeHtml(interval)}</span></td>`;
     });
     const runs = one.failure === null ? String(one.runs.length) : 'the line failed';
-    return row(String(number + 1), [...knobCells(exercise, one), runs, ...cells]);
+    return rowOf(String(number + 1), [...[...knobCells(exercise, one), runs].map(cellOf), ...cells]);
   });
-  return scrolling(
-    'table-tried',
-    'Settings tried <span>(mean, with its 95 % interval)</span>',
-    triedHeads(exercise, watched),
-    rows,
-  );
+  return scrolling('table-tried', TRIED_CAPTION, triedHeads(exercise, watched), rows);
 }
 
 function wordOf({ lower, upper }: Estimate): string {
