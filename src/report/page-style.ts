@@ -73,7 +73,7 @@ code { font-size: 0.875em; overflow-wrap: anywhere; }
   section { grid-template-columns: minmax(0, 1fr); row-gap: 0.6rem; padding: 1.4rem 0; }
   .verdict { font-size: 1.0625rem; }
   th, td { padding: 0.4rem 0.55rem; }
-  tbody th, thead th:first-child { position: sticky; left: 0; background: var(--paper); }
+  tbody th, thead th:first-child { position: sticky; left: 0; background: var(--paper); box-shadow: 1px 0 0 var(--line); }
   tbody th { min-width: 6.5rem; max-width: 8rem; }
   thead th { max-width: 7rem; }
   dl { grid-template-columns: minmax(0, 1fr); gap: 0; }
@@ -94,7 +94,7 @@ code { font-size: 0.875em; overflow-wrap: anywhere; }
   .warning { font-size: 8.5pt; padding: 1.5mm 3mm; }
   .panels { grid-template-columns: repeat(2, minmax(0, 1fr)); }
   .scroll { overflow: visible; }
-  caption div, tbody th, thead th:first-child { position: static; background: none; }
+  caption div, tbody th, thead th:first-child { position: static; background: none; box-shadow: none; }
   table { font-size: 8.5pt; break-inside: avoid; }
   th, td { padding: 0.6mm 1.5mm; }
   td .note { font-size: 8pt; }
