@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 import { classPage } from '../report/classroom/class-page.ts';
 import { wrap } from '../report/columns.ts';
-import { typed } from '../report/origin.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import { readExercise } from './exercise-file.ts';
 import { EXIT } from './exit-codes.ts';
@@ -26,11 +25,12 @@ function pathOf({ file, out }: Given): string {
 /** Writes the page of an exercise, with the engine in it. */
 export function classroomCommand(given: Given): number {
   const path = pathOf(given);
-  const { exercise, sha256, text } = readExercise(given.file);
+  const { exercise, sha256, text, scenario } = readExercise(given.file);
   const program = readFileSync(new URL('../class-page.js', import.meta.url), 'utf8');
   const page = classPage({
     ...{ exercise, file: given.file, sha256, text, program, version: version() },
-    command: typed(['classroom', given.file]),
+    scenario: scenario && { file: scenario.path, sha256: scenario.sha256 },
+    command: ['classroom', given.file],
   });
   const written = new OutputFolder(dirname(path)).write(basename(path), page);
   const size = Math.ceil(Buffer.byteLength(page) / 1000);

@@ -1,18 +1,29 @@
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, statSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  mkdtempSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  statSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, sep } from 'node:path';
+import { dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { wrap } from '../report/columns.ts';
-import { DOCUMENTS } from '../report/documents.ts';
 import { firstDifference } from '../report/first-difference.ts';
 import { typed } from '../report/origin.ts';
-import { type Recorded, recordedIn } from '../report/recorded.ts';
-import { counted, listed } from '../report/words.ts';
+import { OutputFolder } from '../report/output-folder.ts';
+import type { Recorded } from '../report/recorded.ts';
+import { counted } from '../report/words.ts';
 import { ChangedInputError } from './changed-input.ts';
 import { EXIT } from './exit-codes.ts';
 import { columns } from './look.ts';
+import { type Document, madeBefore } from './made-before.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 
@@ -25,40 +36,9 @@ interface Given {
 /** What ends by time, too, unless told otherwise. */
 const TIMED = ['--until-decided', '--half-width'];
 
-/** A document of the report, where it lies and what the command calls it. */
-interface Document {
-  readonly path: string;
-  readonly name: string;
-  readonly recorded: Recorded;
-}
-
-function readRecorded(path: string): Recorded {
-  const recorded = recordedIn(readFileSync(path, 'utf8'));
-  if (typeof recorded === 'string') throw new UsageError(`${path} cannot be rerun: ${recorded}`);
-  return recorded;
-}
-
-/** The document that is named, or those in the folder that is named: several commands may have written there. */
-function documentsOf(report: string): Document[] {
-  if (!existsSync(report))
-    throw new UsageError(`${report}: there is no such report; name a folder, such as reports/tray-cell`);
-  if (!statSync(report).isDirectory()) {
-    const recorded = readRecorded(report);
-    const { file } = DOCUMENTS.find(({ format }) => format === recorded.format)!;
-    return [{ path: report, name: file, recorded }];
-  }
-  const names = DOCUMENTS.map(({ file }) => file);
-  const found = names.filter((name) => existsSync(join(report, name)));
-  if (found.length === 0) throw new UsageError(`${report}: in this folder there is none of ${listed(names)}`);
-  return found.map((name) => {
-    const path = join(report, name);
-    return { path, name, recorded: readRecorded(path) };
-  });
-}
-
 /** @throws ChangedInputError naming each file that is not what it was, with both hashes */
-function refuseChanged({ scenario, supplements, policy_modules }: Recorded): void {
-  const changed = [scenario, ...supplements, ...policy_modules].flatMap(({ file, sha256 }) => {
+function refuseChanged({ inputs }: Recorded): void {
+  const changed = inputs.flatMap(({ file, sha256 }) => {
     if (!existsSync(file) || statSync(file).isDirectory())
       return [`${file}: there is no such file; rerun in the folder that the report was made from`];
     const now = createHash('sha256').update(readFileSync(file, 'utf8')).digest('hex');
@@ -69,13 +49,17 @@ function refuseChanged({ scenario, supplements, policy_modules }: Recorded): voi
   if (changed.length > 0) throw new ChangedInputError(changed.join('\n'));
 }
 
-/** Does the command once more, as a process of its own, into a folder. Returns its exit code. */
-function doAgain([command, ...words]: readonly string[], options: readonly string[]): Promise<number> {
+/** Does the command once more, as a process of its own. Returns its exit code. */
+function doAgain(
+  [command, ...words]: readonly string[],
+  options: readonly string[],
+  output: number | 'ignore',
+): Promise<number> {
   const program = fileURLToPath(new URL('../../bin/mendline.js', import.meta.url));
   // Apart from this process's group, so that Ctrl-C reaches it once, from here.
   const child = spawn(process.execPath, [program, command!, ...options, ...words], {
     detached: true,
-    stdio: ['ignore', 'ignore', 'inherit'],
+    stdio: ['ignore', output, 'inherit'],
   });
   const passOn = (signal: NodeJS.Signals) => child.kill(signal);
   process.on('SIGINT', passOn);
@@ -119,17 +103,35 @@ function say(text: string): void {
   process.stdout.write(`${wrap(text, columns()).join('\n')}\n`);
 }
 
-/** Makes each document of the report again, into a folder. Returns the exit code of the first that could not be made. */
-async function makeAgain(documents: readonly Document[], options: readonly string[]): Promise<number> {
-  for (const { recorded } of documents) {
+/** Makes one document again, in a folder. */
+async function makeOne({ name, recorded }: Document, folder: string, workers?: number): Promise<number> {
+  const { command, kind } = recorded;
+  const place = join(folder, name);
+  // The time has had its say in what is recorded.
+  const timed = TIMED.some((option) => command.includes(option));
+  const options = [
+    ...(kind.goesTo === 'output' ? [] : ['--out', kind.goesTo === 'folder' ? folder : place]),
+    ...(workers === undefined || !kind.workers ? [] : ['--workers', String(workers)]),
+    ...(timed ? ['--within', 'none'] : []),
+  ];
+  if (kind.goesTo !== 'output') return doAgain(command, options, 'ignore');
+  new OutputFolder(folder);
+  const output = openSync(place, 'w');
+  const code = await doAgain(command, options, output).finally(() => closeSync(output));
+  if (code !== EXIT.done) rmSync(place);
+  return code;
+}
+
+/** Makes each document of the report again. Returns the exit code of the first that could not be made. */
+async function makeAgain(documents: readonly Document[], folder: string, workers?: number): Promise<number> {
+  for (const document of documents) {
+    const { recorded } = document;
     if (recorded.version !== version())
       say(
         `The report was made by mendline ${recorded.version}; this is ${version()}. What names the version ` +
           'differs in any case.',
       );
-    // The time has had its say in what is recorded.
-    const timed = TIMED.some((option) => recorded.command.includes(option));
-    const done = doAgain(recorded.command, [...options, ...(timed ? ['--within', 'none'] : [])]);
+    const done = makeOne(document, folder, workers);
     say(typed(recorded.command));
     const code = await done;
     if (code !== EXIT.done) return code;
@@ -137,43 +139,49 @@ async function makeAgain(documents: readonly Document[], options: readonly strin
   return EXIT.done;
 }
 
-/**
- * Makes a report again by what it records of itself and compares both byte for byte. A document that is named by itself
- * is compared by itself, a folder with all that its commands write.
- */
-export async function rerunCommand({ report, workers, out }: Given): Promise<number> {
-  const documents = documentsOf(report);
-  const [{ path, name: document }] = documents as [Document];
-  const whole = path !== report;
-  for (const { recorded } of documents) refuseChanged(recorded);
-  if (out !== undefined && existsSync(out) && realpathSync(out) === realpathSync(join(path, '..')))
-    throw new UsageError(`--out ${out} holds the report, which would be written over; name another folder`);
-  const folder = out ?? mkdtempSync(join(tmpdir(), 'mendline-rerun-'));
-  const options = ['--out', folder, ...(workers === undefined ? [] : ['--workers', String(workers)])];
-  const code = await makeAgain(documents, options);
-  if (code !== EXIT.done) {
-    // Runs that had finished may be kept there, as the command itself has said.
-    if (out === undefined && filesIn(folder).length === 0) rmSync(folder, { recursive: true });
-    console.error('mendline: the report was not made again, so nothing was compared');
-    return code;
-  }
-  const made = whole ? filesIn(folder) : [document];
-  const pairs = made.map((name) => ({
-    name: whole ? name : report,
-    old: whole ? join(report, name) : report,
-    now: join(folder, name),
-  }));
-  const different = compareFiles(pairs);
-  const besides = whole ? filesIn(report).filter((name) => !made.includes(name)) : [];
-  for (const name of besides) process.stdout.write(`${name}: the command does not write it; not compared\n`);
-  if (out === undefined) rmSync(folder, { recursive: true, force: true });
+/** Says what came of the comparison, and returns the exit code. */
+function conclude(different: number, files: number, out: string | undefined): number {
   process.stdout.write('\n');
   if (different === 0) {
-    say(made.length === 1 ? 'The file has the same bytes.' : `All ${made.length} files have the same bytes.`);
+    say(files === 1 ? 'The file has the same bytes.' : `All ${files} files have the same bytes.`);
     return EXIT.done;
   }
   const keep =
     out === undefined ? '; --out FOLDER keeps what was made anew' : `; made anew they are in ${out}`;
-  say(`${different} of ${counted(made.length, 'file')} not the same${keep}.`);
+  say(`${different} of ${counted(files, 'file')} not the same${keep}.`);
   return EXIT.differs;
+}
+
+/**
+ * Makes again what records how it was made, and compares both byte for byte. A file that is named by itself is compared
+ * by itself, a folder with all that its commands write.
+ */
+export async function rerunCommand({ report, workers, out }: Given): Promise<number> {
+  const { documents, folder, file } = madeBefore(report);
+  for (const { recorded } of documents) refuseChanged(recorded);
+  if (out !== undefined && existsSync(out) && realpathSync(out) === realpathSync(folder ?? dirname(report)))
+    throw new UsageError(`--out ${out} holds the report, which would be written over; name another folder`);
+  const anew = out ?? mkdtempSync(join(tmpdir(), 'mendline-rerun-'));
+  const code = await makeAgain(documents, anew, workers);
+  if (code !== EXIT.done) {
+    // Runs that had finished may be kept there, as the command itself has said.
+    if (out === undefined && filesIn(anew).length === 0) rmSync(anew, { recursive: true });
+    console.error('mendline: the report was not made again, so nothing was compared');
+    return code;
+  }
+  const made = filesIn(anew);
+  if (file !== null && !made.includes(file)) {
+    if (out === undefined) rmSync(anew, { recursive: true });
+    throw new UsageError(`${report} cannot be compared: the command writes no ${file}`);
+  }
+  const pairs = (file === null ? made : [file]).map((name) => ({
+    name: folder === null ? report : name,
+    old: folder === null ? report : join(folder, name),
+    now: join(anew, name),
+  }));
+  const different = compareFiles(pairs);
+  const besides = folder === null ? [] : filesIn(folder).filter((name) => !made.includes(name));
+  for (const name of besides) process.stdout.write(`${name}: the command does not write it; not compared\n`);
+  if (out === undefined) rmSync(anew, { recursive: true, force: true });
+  return conclude(different, pairs.length, out);
 }

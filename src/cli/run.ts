@@ -25,12 +25,13 @@ interface Given extends Joining, GivenModules {
   readonly json: boolean;
 }
 
-/** The words of the command without what leaves the results alone, the policy always named. */
+/** The words of the command that prints the document, without what leaves the results alone, the policy always named. */
 function provenanceCommand({ file, seeds, policyModule = [], ...given }: Given, policy: string): string[] {
   return [
     ...['run', file, ...joiningWords(given), '--policy', policy],
     ...(seeds === undefined ? [] : ['--seeds', String(seeds)]),
     ...policyModule.flatMap((path) => ['--policy-module', path]),
+    '--json',
   ];
 }
 

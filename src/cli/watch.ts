@@ -1,25 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
-import { readScenario } from '../experiment/scenario-file.ts';
-import { traced } from '../experiment/traced.ts';
 import { wrap } from '../report/columns.ts';
-import { typed } from '../report/origin.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import { playbackOf } from '../report/watch/playback-of.ts';
 import { watchPage } from '../report/watch/watch-page.ts';
 import { EXIT } from './exit-codes.ts';
-import { joinedOf, joiningFolder, joiningWords } from './joining.ts';
+import { joiningFolder } from './joining.ts';
 import { columns } from './look.ts';
-import { policyOf } from './trace.ts';
+import { type GivenRun, madeFromOf, runToTrace, runWords, traceOf } from './traced-run.ts';
 import { UsageError } from './usage-error.ts';
-import { version } from './version.ts';
 import { beginningOf, sizeNote } from './watch-size.ts';
 
-interface Given {
-  readonly file: string;
-  readonly with?: readonly string[];
-  readonly policy?: string;
-  readonly seed: number;
+interface Given extends GivenRun {
   readonly hours?: number;
   readonly out?: string;
 }
@@ -38,36 +30,22 @@ function pathOf({ out, ...given }: Given): string {
 }
 
 /** Does one run, and writes a page that plays it back. */
-export function watchCommand(given: Given): number {
+export async function watchCommand(given: Given): Promise<number> {
   const path = pathOf(given);
-  const read = readScenario(given.file, given.with);
-  const policy = policyOf(read, given);
+  const run = await runToTrace(given);
   const folder = new OutputFolder(dirname(path));
-  const scenario = beginningOf(read.scenario, given.hours);
-  const { trace } = traced(scenario, policy, given.seed);
-  const words = [
-    'watch',
-    given.file,
-    ...joiningWords(given),
-    '--policy',
-    policy,
-    '--seed',
-    String(given.seed),
-    ...(given.hours === undefined ? [] : ['--hours', String(given.hours)]),
-  ];
+  const scenario = beginningOf(run.read.scenario, given.hours);
+  const trace = await traceOf({ ...run, read: { ...run.read, scenario } }, given.seed);
+  const hours = given.hours === undefined ? [] : ['--hours', String(given.hours)];
   const page = watchPage({
-    title: scenario.title,
     playback: playbackOf(trace, scenario),
-    origins: {
-      ...{ file: read.path, sha256: read.sha256, joined: joinedOf(read), modules: [], version: version() },
-      ...{ seeds: String(given.seed), command: typed(words) },
-    },
+    from: madeFromOf(run, ['watch', ...runWords(given, run.policy), ...hours]),
     program: readFileSync(new URL('../watch-page.js', import.meta.url), 'utf8'),
   });
   const size = Buffer.byteLength(page);
   const note = sizeNote(scenario, size);
   const written = folder.write(basename(path), page);
-  const told = `One file of ${Math.ceil(size / 1000)} kB: open it in a browser. It plays back policy "${policy}" under seed ${given.seed}, and needs no network.${note}`;
+  const told = `One file of ${Math.ceil(size / 1000)} kB: open it in a browser. It plays back policy "${run.policy}" under seed ${given.seed}, and needs no network.${note}`;
   process.stdout.write(`Playback: ${written}\n${wrap(told, columns()).join('\n')}\n`);
   return EXIT.done;
 }

@@ -5,6 +5,7 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { FailedRunError } from './failed-run.ts';
 import { failureOf } from './run-failure.ts';
 import { runOf } from './run-words.ts';
+import { Runner, type RunsOptions } from './runner.ts';
 import { simulate } from './simulate.ts';
 
 export interface Traced {
@@ -25,5 +26,24 @@ export function traced(scenario: Scenario, policy: string, seed: number): Traced
   } catch (error) {
     const failure = failureOf(error);
     throw failure === null ? error : new FailedRunError(runOf({ policy, seed }), seed, failure, []);
+  }
+}
+
+/**
+ * The same of a policy that may be code: a thread of its own does the run, since code may never come back.
+ * @throws FailedRunError
+ */
+export async function tracedApart(
+  scenario: Scenario,
+  policy: string,
+  seed: number,
+  modules: Pick<RunsOptions, 'modules' | 'moduleTimeout'>,
+): Promise<Trace> {
+  const runner = new Runner(scenario, 1, { ...modules, workers: 1 });
+  try {
+    const [outcome] = await runner.do([{ policy, seed, trace: true }]);
+    return outcome!.trace!;
+  } finally {
+    await runner.end();
   }
 }

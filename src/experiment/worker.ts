@@ -19,6 +19,8 @@ export interface Task {
   readonly course?: boolean;
   /** Whether it is to tell what pictures show, too. */
   readonly look?: boolean;
+  /** Whether all that happens is to be written down, of the scenario as it is written. */
+  readonly trace?: boolean;
   /** Its place among the runs that are planned; for policies written as code. */
   readonly run?: number;
 }
@@ -69,19 +71,25 @@ async function scenarioOf(variant: Variant | undefined): Promise<Scenario> {
   return made.get(key)!;
 }
 
-export default async function run({ policy, seed, variant, course, look, run = 0 }: Task): Promise<Answer> {
+/** Loaded only now, as most runs are not traced. */
+const recorderFor = async (trace: boolean | undefined) =>
+  trace ? new (await import('../line/trace/recorder.ts')).Recorder() : undefined;
+
+export default async function run(task: Task): Promise<Answer> {
+  const { policy, seed, variant, course, look, run = 0 } = task;
   try {
+    const recorder = await recorderFor(task.trace);
     const outcome = simulate(
       await scenarioOf(variant),
       policy,
       seed,
       course,
       code?.of(policy, run),
-      undefined,
+      recorder,
       look,
     );
     await code?.settle(policy);
-    return { outcome };
+    return { outcome: recorder ? { ...outcome, trace: recorder.trace(scenario, policy, seed) } : outcome };
   } catch (error) {
     const failure = failureOf(error);
     if (failure !== null) return { failure };

@@ -7,6 +7,7 @@ import type { Look } from './looks.ts';
 import type { MeasureKey, Totals } from './measures.ts';
 import type { State } from './state.ts';
 import type { StockMeasures } from './supply/stock-measures.ts';
+import type { Trace } from './trace/trace.ts';
 
 /** What the readings of a feature at a gauge say of its spread (mm) and capability; null where there are too few. */
 export interface FoundCapability extends Moments, Readonly<Record<Capability, number | null>> {
@@ -42,4 +43,5 @@ export interface Outcome {
   /** Only when asked for. */
   readonly course?: Course;
   readonly look?: Look;
+  readonly trace?: Trace;
 }

@@ -21,6 +21,10 @@ export function contentsOf(sections: string): string {
   return `<nav aria-label="Parts of this page"><ul>\n${links.join('\n')}\n</ul></nav>\n`;
 }
 
+/** Data that stand in a page and are not run: no end of the element, no comment can begin in them. */
+export const dataElement = (id: string, data: unknown): string =>
+  `<script type="application/json" id="${id}">${JSON.stringify(data).replaceAll('<', '\\u003c')}</script>`;
+
 /** A table in a box of its own that scrolls sideways, by keyboard too. */
 export function scrolling(id: string, caption: string, head: string, rows: readonly string[]): string {
   return `<div class="scroll" role="region" tabindex="0" aria-labelledby="${id}">

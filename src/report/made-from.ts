@@ -1,5 +1,7 @@
 import type { PolicyModuleFile } from '../experiment/policy-module.ts';
 import { type Joined, type JoinedDocument, joinedJson } from './joined.ts';
+import { type Origin, typed } from './origin.ts';
+import type { Origins } from './page-frame.ts';
 
 interface ScenarioNamed {
   readonly file: string;
@@ -48,3 +50,20 @@ export const madeFromJson = <Format extends string>(
     policy_modules: modules.map((of) => ({ policy: of.name, file: of.path, sha256: of.sha256 })),
   }),
 });
+
+/** The same as files show it that are no documents. */
+export const originOf = (
+  { version, command, scenario, joined = [], modules = [] }: MadeFrom,
+  seeds: string,
+): Origin => ({
+  scenario: { file: scenario.file, sha256: scenario.sha256 },
+  supplements: joined.map(({ file, sha256 }) => ({ file, sha256 })),
+  modules: modules.map(({ path, sha256 }) => ({ file: path, sha256 })),
+  ...{ version, command, seeds },
+});
+
+/** The same as pages show it. */
+export const originsOf = (
+  { version, command, scenario: { file, sha256 }, joined = [], modules = [] }: MadeFrom,
+  seeds: string,
+): Origins => ({ file, sha256, joined, modules, version, seeds, command: typed(command) });

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { escapeHtml } from './escape.ts';
-import { contentsOf, section } from './html.ts';
+import { contentsOf, dataElement, section } from './html.ts';
 import { type Joined, joinedOrigin } from './joined.ts';
 import { PAGE_STYLE } from './page-style.ts';
 
@@ -16,6 +16,8 @@ export interface Frame {
   readonly sections: string;
   /** Looks besides those of all pages. */
   readonly style?: string;
+  /** What the page was made from, as data; left out where a document beside it says so. */
+  readonly madeFrom?: object;
   /** What runs in the page; left out, nothing does. */
   readonly program?: Program;
 }
@@ -34,13 +36,15 @@ export interface Origins {
   /** Files with policies written as code. */
   readonly modules: readonly { readonly path: string; readonly sha256: string }[];
   readonly version: string;
+  /** Left out where there are several. */
+  readonly policy?: string;
   /** Such as `1 to 40`. */
   readonly seeds: string;
   readonly command: string;
 }
 
 /** The same of a report of its own, which tells its seeds itself. */
-export interface TitledOrigins extends Omit<Origins, 'seeds'> {
+export interface TitledOrigins extends Omit<Origins, 'seeds' | 'policy'> {
   readonly title: string;
 }
 
@@ -61,8 +65,11 @@ function policyOf(program: string | undefined): string {
   return `${looks}; script-src 'sha256-${hash}'; worker-src blob:`;
 }
 
+/** The element of a page that holds what it was made from. */
+export const MADE_FROM = 'made-from';
+
 /** One file with everything in it: nothing fetched, and nothing run but the program given. */
-export function framed({ name, title, kind, skip, sections, style = '', program }: Frame): string {
+export function framed({ name, title, kind, skip, sections, style = '', madeFrom, program }: Frame): string {
   const text = program && inline(program.text);
   const script = program ? `${program.data}\n<script id="program">${text}</script>\n` : '';
   return `<!doctype html>
@@ -86,12 +93,13 @@ ${sections}
 <footer>
 ${section('caution', 'Caution', `<p class="caution">${escapeHtml(CAUTION)}</p>`)}
 </footer>
-${script}</body>
+${madeFrom ? `${dataElement(MADE_FROM, madeFrom)}\n` : ''}${script}</body>
 </html>
 `;
 }
 
-export function originList({ file, sha256, joined, modules, version, seeds, command }: Origins): string {
+export function originList({ policy, seeds, command, ...origins }: Origins): string {
+  const { file, sha256, joined, modules, version } = origins;
   const code = modules.map(
     (module) =>
       `<dt>policy module</dt><dd>${escapeHtml(module.path)}</dd>\n` +
@@ -101,7 +109,7 @@ export function originList({ file, sha256, joined, modules, version, seeds, comm
 <dt>scenario</dt><dd>${escapeHtml(file)}</dd>
 <dt>its SHA-256</dt><dd><code>${escapeHtml(sha256)}</code></dd>
 ${joinedOrigin(joined)}${code.join('')}<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
-<dt>seeds</dt><dd>${escapeHtml(seeds)}</dd>
+${policy === undefined ? '' : `<dt>policy</dt><dd>${escapeHtml(policy)}</dd>\n`}<dt>seeds</dt><dd>${escapeHtml(seeds)}</dd>
 <dt>command</dt><dd><code>${escapeHtml(command)}</code></dd>
 </dl>`;
 }

@@ -1,7 +1,7 @@
 /** `a`, `a and b`, `a, b and c`. */
-export function listed(items: readonly string[]): string {
+export function listed(items: readonly string[], and = 'and'): string {
   if (items.length < 2) return items.join('');
-  return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+  return `${items.slice(0, -1).join(', ')} ${and} ${items.at(-1)}`;
 }
 
 /** Names in a row, between quotation marks where one of them has a comma or an `and` in it. */

@@ -114,16 +114,18 @@ describe('rerun', () => {
   it('refuses what is no report, and to write over the report', async () => {
     await made();
     mkdirSync(join(at.path, 'empty'));
-    const ran = await at.mendline(['run', 'cell.yaml', '--json', '--seeds', '1']);
-    at.file('run.json', ran.out);
+    at.file(join('a', 'notes.txt'), 'mine');
+    at.file(join('empty', 'cell.yaml'), quick());
+    const checked = await at.mendline(['explain', 'cell.yaml', '--json', '--seeds', '2']);
+    at.file('explain.json', checked.out);
     for (const [args, words] of [
       [['nothing'], 'nothing: there is no such report'],
       [['empty'], 'empty: in this folder there is none of comparison.json'],
       [
-        ['cell.yaml'],
-        'cell.yaml cannot be rerun: this is no JSON; name the folder of a report, or its comparison.json',
+        [join('empty', 'cell.yaml')],
+        'cannot be rerun: it does not say what it was made from, and beside it there is none of comparison.json,',
       ],
-      [['run.json'], 'run.json cannot be rerun: it is not by "compare", but by "run"'],
+      [['explain.json'], 'explain.json cannot be rerun: its "format" is not that of a report'],
       [['a', '--out', 'a'], '--out a holds the report, which would be written over'],
       [[], 'name a report, such as reports/tray-cell'],
     ] as const) {
@@ -131,6 +133,9 @@ describe('rerun', () => {
       expect({ code, out }).toEqual({ code: EXIT.usage, out: '' });
       expect(err).toContain(words);
     }
+    const besides = await rerun(join('a', 'notes.txt'));
+    expect(besides.code).toBe(EXIT.usage);
+    expect(besides.err).toContain('notes.txt cannot be compared: the command writes no notes.txt');
   });
 
   it('makes a crossed experiment again, too, and beside a comparison in the same folder both', async () => {
@@ -161,9 +166,9 @@ describe('rerun', () => {
 
   it('does no other command than one that compares, and writes nowhere else than it says', async () => {
     await made();
-    change(join('a', 'comparison.json'), '"compare",', '"run",');
+    change(join('a', 'comparison.json'), '"compare",', '"check",');
     expect(await rerun('a')).toMatchObject({ code: EXIT.usage, out: '' });
-    change(join('a', 'comparison.json'), '"run",', '"compare", "--out", "elsewhere",');
+    change(join('a', 'comparison.json'), '"check",', '"compare", "--out", "elsewhere",');
     const { code, err } = await rerun('a');
     expect(code).toBe(EXIT.usage);
     expect(err).toContain('--out is given more than once');

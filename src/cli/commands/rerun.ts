@@ -3,10 +3,10 @@ import { word, workers } from '../options.ts';
 
 export const rerun: Command = {
   name: 'rerun',
-  describe: 'make a report again from what it records, and compare byte for byte',
+  describe: 'make an output again from what it records, and compare byte for byte',
   takes: {
     name: 'report',
-    describe: 'folder of a report, or a document such as its comparison.json',
+    describe: 'folder of a report, or a file such as a page or comparison.json',
     such: 'a report, such as reports/tray-cell',
   },
   options: { workers, out: word('folder that keeps what is made anew; else it is not kept') },

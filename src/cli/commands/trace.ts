@@ -1,5 +1,5 @@
 import { type Command, SCENARIO } from '../command.ts';
-import { count, flag, joined, json, policy, seed, word } from '../options.ts';
+import { count, flag, joined, json, modules, policy, seed, word } from '../options.ts';
 
 const tracing = {
   part: count('number of the part to follow; else what the run came to'),
@@ -11,7 +11,7 @@ export const trace: Command = {
   name: 'trace',
   describe: 'follow one part through one run, or write down all that happened',
   takes: SCENARIO,
-  options: { ...joined, policy, seed, ...tracing, json },
+  options: { ...joined, policy, seed, ...tracing, json, ...modules },
   example: ['trace scenarios/tray-cell.yaml --seed 1 --part 812', 'from sheet to assembly'],
   run: async (given) => (await import('../trace.ts')).traceCommand(given),
 };

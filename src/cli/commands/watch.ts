@@ -1,5 +1,5 @@
 import { type Command, SCENARIO } from '../command.ts';
-import { count, joined, policy, seed, word } from '../options.ts';
+import { count, joined, modules, policy, seed, word } from '../options.ts';
 
 export const watch: Command = {
   name: 'watch',
@@ -11,6 +11,7 @@ export const watch: Command = {
     seed,
     hours: count('hours of the run to play back, from its start; else all of it'),
     out: word('file for the page; else reports/watch/ and the name of FILE'),
+    ...modules,
   },
   example: ['watch scenarios/tray-cell.yaml --policy "stop and fix"', 'a day of the demo, to be watched'],
   run: async (given) => (await import('../watch.ts')).watchCommand(given),

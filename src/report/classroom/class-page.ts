@@ -1,7 +1,9 @@
 import type { Exercise } from '../../exercise/exercise.ts';
 import { theoryNamed } from '../../exercise/theories/index.ts';
+import { CLASS_FORMAT } from '../documents.ts';
 import { escapeHtml } from '../escape.ts';
-import { section } from '../html.ts';
+import { dataElement, section } from '../html.ts';
+import { typed } from '../origin.ts';
 import { framed } from '../page-frame.ts';
 import { CLASS_STYLE } from './class-style.ts';
 import { knobControls, predictionControls } from './controls.ts';
@@ -15,8 +17,11 @@ interface ClassSource {
   readonly sha256: string;
   /** The exercise as it was written. */
   readonly text: string;
+  /** The scenario that it names; null where it holds its own. */
+  readonly scenario: { readonly file: string; readonly sha256: string } | null;
   readonly version: string;
-  readonly command: string;
+  /** Words of the command line behind `mendline`. */
+  readonly command: readonly string[];
   /** The engine and what works the page, as one text. */
   readonly program: string;
 }
@@ -28,9 +33,6 @@ const prose = (text: string): string =>
     .split(/\n\s*\n/)
     .map((paragraph) => `<p>${escapeHtml(paragraph)}</p>`)
     .join('\n');
-
-/** Data that stand in a page and are not run: no end of the element, no comment can begin in them. */
-const asJson = (data: unknown): string => JSON.stringify(data).replaceAll('<', '\\u003c');
 
 /** To write on, where the page is printed before anything has been found. */
 const LINES = 8;
@@ -112,12 +114,12 @@ the runs do.</p>`;
 
 /** One file that a class works on: the exercise, and the engine that answers it. */
 export function classPage(source: ClassSource): string {
-  const { exercise, file, sha256, text, version, command, program } = source;
+  const { exercise, file, sha256, text, scenario, version, command, program } = source;
+  const named = (what: string, { file, sha256 }: { file: string; sha256: string }) =>
+    `<dt>${what}</dt><dd>${escapeHtml(file)}</dd>\n<dt>its SHA-256</dt><dd><code>${escapeHtml(sha256)}</code></dd>\n`;
   const origin = `<dl>
-<dt>exercise</dt><dd>${escapeHtml(file)}</dd>
-<dt>its SHA-256</dt><dd><code>${escapeHtml(sha256)}</code></dd>
-<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
-<dt>command</dt><dd><code>${escapeHtml(command)}</code></dd>
+${named('exercise', { file, sha256 })}${scenario ? named('scenario', scenario) : ''}<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
+<dt>command</dt><dd><code>${escapeHtml(typed(command))}</code></dd>
 </dl>
 <details id="written-exercise" hidden><summary>The exercise as it was written</summary><pre tabindex="0">${escapeHtml(text)}</pre></details>`;
   return framed({
@@ -126,10 +128,11 @@ export function classPage(source: ClassSource): string {
     kind: 'exercise',
     skip: { id: 'prediction', text: 'Skip to your prediction' },
     style: CLASS_STYLE,
-    program: {
-      text: program,
-      data: `<script type="application/json" id="exercise">${asJson({ exercise, sha256, version })}</script>`,
+    madeFrom: {
+      ...{ format: CLASS_FORMAT, version, command, exercise: { file, title: exercise.title, sha256 } },
+      ...(scenario && { scenario }),
     },
+    program: { text: program, data: dataElement('exercise', { exercise, sha256, version }) },
     sections: [
       section('question', 'The question', question(exercise)),
       section('prediction', 'Your prediction', prediction(exercise)),

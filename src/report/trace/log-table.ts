@@ -1,7 +1,10 @@
 import { parquetWriteBuffer } from 'hyparquet-writer';
 import { type Cell, csvText } from '../csv.ts';
-import { type Origin, originRows } from '../origin.ts';
+import { originOf } from '../made-from.ts';
+import { originRows } from '../origin.ts';
+import { MADE_FROM_KEY } from '../record.ts';
 import { type Kind, type LogRow, type Value, valueKinds } from './log-rows.ts';
+import type { TraceSource } from './trace-json.ts';
 
 interface Column {
   readonly name: string;
@@ -41,13 +44,25 @@ export function logCsv(rows: readonly LogRow[]): string {
 
 const TYPES = { integer: 'INT32', float: 'DOUBLE', string: 'STRING', boolean: 'BOOLEAN' } as const;
 
-/** The same as Apache Parquet; where it comes from stands in the key-value metadata of the file. */
-export function logParquet(rows: readonly LogRow[], origin: Origin): Uint8Array {
+/**
+ * The same as Apache Parquet; where it comes from stands in the key-value metadata of the file.
+ * @param madeFrom the same as data
+ */
+export function logParquet(
+  rows: readonly LogRow[],
+  { trace, from }: TraceSource,
+  madeFrom: object,
+): Uint8Array {
   const columnData = columnsOf(rows).map(({ name, kind, of }) => ({
     ...{ name, type: TYPES[kind], nullable: true, data: rows.map((row, i) => of(row, i) ?? null) },
   }));
-  const kvMetadata = originRows(origin).map(([key, value]) => ({ key: `mendline ${key}`, value }));
+  const kvMetadata = [
+    ...originRows(originOf(from, String(trace.seed))).map(([key, value]) => ({
+      ...{ key: `mendline ${key}`, value },
+    })),
+    { key: MADE_FROM_KEY, value: JSON.stringify(madeFrom) },
+  ];
   return new Uint8Array(
-    parquetWriteBuffer({ columnData, kvMetadata, createdBy: `mendline ${origin.version}` }),
+    parquetWriteBuffer({ columnData, kvMetadata, createdBy: `mendline ${from.version}` }),
   );
 }

@@ -1,6 +1,9 @@
 import type { Trace } from '../../line/trace/trace.ts';
-import { type Origin, originRows } from '../origin.ts';
+import { originOf } from '../made-from.ts';
+import { originRows } from '../origin.ts';
+import { MADE_FROM_KEY, RUN } from '../record.ts';
 import { type Kind, kindOf, type LogRow, type Value } from './log-rows.ts';
+import type { TraceSource } from './trace-json.ts';
 
 /** What the start of a run is called where a date is asked for: runs have none of their own. */
 export const ORIGIN = Date.UTC(2000, 0, 1);
@@ -152,12 +155,14 @@ function typesOf(
  * The log as OCEL 2.0 in its JSON format (ocel-standard.org, version 2.0, 2023): events with the objects that they
  * happened to. Second 0 of the run is called 2000-01-01T00:00:00Z, and times are rounded to the millisecond. Where the log
  * comes from stands in the one object of the type "run". One event or object a line.
+ * @param madeFrom where it comes from, as data
  */
-export function ocelText(trace: Trace, rows: readonly LogRow[], origin: Origin): string {
+export function ocelText(rows: readonly LogRow[], { trace, from }: TraceSource, madeFrom: object): string {
   const objects = new Objects();
-  objects.add('run/1', 'run', {
-    ...Object.fromEntries(originRows(origin)),
-    ...{ policy: trace.policy, seed: trace.seed, warm_up_s: trace.warmUp, end_s: trace.end },
+  objects.add(RUN, 'run', {
+    ...Object.fromEntries(originRows(originOf(from, String(trace.seed)))),
+    ...{ title: from.scenario.title, policy: trace.policy, seed: trace.seed },
+    ...{ warm_up_s: trace.warmUp, end_s: trace.end, [MADE_FROM_KEY]: JSON.stringify(madeFrom) },
   });
   const machines = addStations(trace, objects);
   const events = rows.map(

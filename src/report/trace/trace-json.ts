@@ -1,28 +1,21 @@
 import type { PartEvent } from '../../line/trace/part-events.ts';
 import type { Piece } from '../../line/trace/piece.ts';
 import type { Trace, Truth } from '../../line/trace/trace.ts';
-import type { Origin } from '../origin.ts';
+import { TRACE_FORMAT } from '../documents.ts';
+import { type MadeFrom, madeFromJson } from '../made-from.ts';
 import { causesIn, scrappedIn } from './run-text.ts';
 
 export interface TraceSource {
   readonly trace: Trace;
-  readonly title: string;
-  readonly origin: Origin;
+  readonly from: MadeFrom;
 }
 
 const pieceJson = ({ stock, lot, piece }: Piece) => ({ stock, lot, piece });
 
 /** What a document says first: what it was made from. */
-export function head(
-  { trace, title, origin: { version, command, scenario, supplements } }: TraceSource,
-  format = 'mendline trace 1',
-) {
+export function head({ trace, from }: TraceSource, format = TRACE_FORMAT) {
   const { policy, seed, warmUp, end } = trace;
-  return {
-    ...{ format, version, command, scenario: { ...scenario, title } },
-    ...(supplements.length > 0 && { supplements }),
-    ...{ policy, seed, warm_up_s: warmUp, end_s: end },
-  };
+  return { ...madeFromJson(format, from), ...{ policy, seed, warm_up_s: warmUp, end_s: end } };
 }
 
 function eventJson(event: PartEvent): object {

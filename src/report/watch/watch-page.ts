@@ -1,7 +1,9 @@
 import { STATES } from '../../line/state.ts';
+import { PLAYBACK_FORMAT } from '../documents.ts';
 import { escapeHtml } from '../escape.ts';
 import { heading, scrolling, section } from '../html.ts';
-import { framed, type Origins, originList } from '../page-frame.ts';
+import { type MadeFrom, madeFromJson, originsOf } from '../made-from.ts';
+import { framed, originList } from '../page-frame.ts';
 import { occurring, STATE_LOOKS } from '../state-words.ts';
 import { clockText } from '../trace/clock-text.ts';
 import { KINDS } from './interest.ts';
@@ -12,9 +14,8 @@ import { WATCH_STYLE } from './watch-style.ts';
 
 /** What a page that plays a run back is made of. */
 export interface WatchSource {
-  readonly title: string;
   readonly playback: Playback;
-  readonly origins: Origins;
+  readonly from: MadeFrom;
   /** What works the page, as one text. */
   readonly program: string;
 }
@@ -138,14 +139,16 @@ part that leaves one is at the next.</p>
 }
 
 /** One file that plays one run back. */
-export function watchPage({ title, playback, origins, program }: WatchSource): string {
+export function watchPage({ playback, from, program }: WatchSource): string {
   const { policy, seed } = playback;
+  const { title } = from.scenario;
   return framed({
     name: `${title} - seed ${seed}`,
     title,
     kind: `playback of one run: ${escapeHtml(policy)}, seed ${seed}`,
     skip: { id: 'watching', text: 'Skip to the playback' },
     style: WATCH_STYLE,
+    madeFrom: { ...madeFromJson(PLAYBACK_FORMAT, from), policy, seed },
     program: {
       text: program,
       data: `<script type="text/plain" id="run">${packed(playback)}</script>`,
@@ -157,7 +160,7 @@ export function watchPage({ title, playback, origins, program }: WatchSource): s
       section('now', 'The line as a table', NOW),
       spansSection(playback),
       section('reading', 'How to read this', reading(playback)),
-      section('origin', 'Provenance', originList(origins)),
+      section('origin', 'Provenance', originList({ ...originsOf(from, String(seed)), policy })),
     ].join('\n'),
   });
 }

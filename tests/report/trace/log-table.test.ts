@@ -56,9 +56,9 @@ describe('the event log as a table', () => {
   });
 
   it('says the same as Parquet, and there where it comes from', async () => {
-    const { trace, origin } = SOURCE();
-    const rows = logRows(trace, true);
-    const file = bufferOf(logParquet(rows, origin));
+    const source = SOURCE();
+    const rows = logRows(source.trace, true);
+    const file = bufferOf(logParquet(rows, source, {}));
     const read = await parquetReadObjects({ file });
     const written = table(logCsv(rows));
     expect(read.map((row) => Object.keys(row))).toEqual(written.map((row) => Object.keys(row)));

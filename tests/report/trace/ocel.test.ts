@@ -5,8 +5,8 @@ import { brokenRules, type Ocel } from './ocel-rules.ts';
 import { SOURCE } from './traced-sample.ts';
 
 const made = (withTruth = false) => {
-  const { trace, origin } = SOURCE();
-  return JSON.parse(ocelText(trace, logRows(trace, withTruth), origin)) as Ocel;
+  const source = SOURCE();
+  return JSON.parse(ocelText(logRows(source.trace, withTruth), source, {})) as Ocel;
 };
 
 /** The minimal example of the format's public description, which must pass; what is left out of it are empty lists. */

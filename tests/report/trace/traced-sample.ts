@@ -1,8 +1,8 @@
 import { traced } from '../../../src/experiment/traced.ts';
 import type { Trace } from '../../../src/line/trace/trace.ts';
+import type { TraceSource } from '../../../src/report/trace/trace-json.ts';
 import { parseScenario } from '../../../src/scenario/parse.ts';
 import type { Scenario } from '../../../src/scenario/scenario.ts';
-import { ORIGIN } from '../origin-sample.ts';
 
 /**
  * Two trays a sheet every 10 s, from 0 to 60 s, the second 2 mm too large: gauged, and scrapped as it does not fit. Each
@@ -48,8 +48,10 @@ policies:
 export const oddScenario = (): Scenario => parseScenario(ODD, 'odd.yaml');
 export const oddTrace = (): Trace => traced(oddScenario(), '-carry on', 1).trace;
 
-export const SOURCE = () => ({
+export const SOURCE = (): TraceSource => ({
   trace: oddTrace(),
-  title: 'An odd cell',
-  origin: { ...ORIGIN, command: ['trace', 'odd.yaml', '--seed', '1'], seeds: '1' },
+  from: {
+    ...{ version: '0.1.0', command: ['trace', 'odd.yaml', '--seed', '1'] },
+    scenario: { file: 'odd.yaml', title: 'An odd cell', sha256: '0'.repeat(64) },
+  },
 });
