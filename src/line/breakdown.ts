@@ -33,7 +33,7 @@ export class Breakdown implements Actor, Client {
   readonly priority: number;
   /** Worked seconds of the machine at which it fails; infinite while it is down or by the clock. */
   dueAt = Number.POSITIVE_INFINITY;
-  private readonly machine: Machine;
+  readonly machine: Machine;
   private readonly calendar: Calendar;
   private readonly me: number;
   private readonly rules: BreakdownRules;

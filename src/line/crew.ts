@@ -3,6 +3,9 @@ import type { ShiftMember } from './shifts.ts';
 
 /** Whoever calls for one of a crew; it has one call open at a time. */
 export interface Client {
+  /** What it wants done. */
+  readonly name: string;
+  readonly machine: { readonly name: string };
   /** Number of the station it stands at. */
   readonly place: number;
   readonly priority: number;
@@ -24,6 +27,9 @@ export const BY_ITSELF: Service = { call: (client) => client.attended(), release
 /** Who is served first: the longest waiting; the lowest priority number, then the longest waiting; or the nearest. */
 type ServingRule = 'first-come' | 'priority' | 'nearest';
 
+/** Told who is sent, by their place from 0, to whom, and how long the way is, s. */
+export type SendingListener = (who: number, client: Client, way: number) => void;
+
 export interface CrewRules {
   readonly serves: ServingRule;
   /** Seconds to move from one station to another, by their numbers. */
@@ -37,6 +43,7 @@ export interface CrewRules {
 export class Crew implements Actor, Service, ShiftMember {
   readonly name: string;
   readonly number: number;
+  readonly sending: SendingListener[] = [];
   readonly #calendar: Calendar;
   readonly #me: number;
   readonly #rules: CrewRules;
@@ -201,6 +208,7 @@ export class Crew implements Actor, Service, ShiftMember {
     this.#places[who] = client.place;
     this.#serving[who] = client;
     this.#count(1);
+    for (const tell of this.sending) tell(who, client, way);
     if (way > 0) this.#calendar.schedule(this.#calendar.now + way, this.#me, 0, who);
     else client.attended();
   }

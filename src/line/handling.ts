@@ -24,7 +24,7 @@ export class Handling implements Actor, Client {
   readonly priority: number;
   readonly load: number;
   readonly unload: number;
-  readonly #machine: Machine;
+  readonly machine: Machine;
   readonly #calendar: Calendar;
   readonly #me: number;
   readonly #crew: Service;
@@ -36,7 +36,7 @@ export class Handling implements Actor, Client {
     this.priority = rules.priority;
     this.load = rules.load;
     this.unload = rules.unload;
-    this.#machine = machine;
+    this.machine = machine;
     this.#calendar = calendar;
     this.#me = calendar.enter(this);
     this.#crew = rules.crew;
@@ -51,20 +51,20 @@ export class Handling implements Actor, Client {
   }
 
   attended(): void {
-    this.#machine.meanwhile(WORKING);
+    this.machine.meanwhile(WORKING);
     const takes = this.#doing === ON ? this.load : this.unload;
     this.#calendar.schedule(this.#calendar.now + takes, this.#me, this.#doing, 0);
   }
 
   happen(code: number): void {
     this.#crew.release(this);
-    if (code === ON) this.#machine.handledIn();
-    else this.#machine.handledOut();
+    if (code === ON) this.machine.handledIn();
+    else this.machine.handledOut();
   }
 
   #ask(what: number): void {
     this.#doing = what;
-    this.#machine.meanwhile(AWAITING_HANDLING);
+    this.machine.meanwhile(AWAITING_HANDLING);
     this.#crew.call(this);
   }
 }

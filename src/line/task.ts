@@ -28,7 +28,7 @@ export class Task implements Actor, Client {
   readonly name: string;
   readonly place: number;
   readonly priority: number;
-  readonly #machine: Machine;
+  readonly machine: Machine;
   readonly #calendar: Calendar;
   readonly #me: number;
   readonly #rules: TaskRules;
@@ -38,7 +38,7 @@ export class Task implements Actor, Client {
     this.name = name;
     this.place = place;
     this.priority = rules.priority;
-    this.#machine = machine;
+    this.machine = machine;
     this.#calendar = calendar;
     this.#me = calendar.enter(this);
     this.#rules = rules;
@@ -59,32 +59,32 @@ export class Task implements Actor, Client {
   start(): void {
     const { renewal } = this.#rules;
     if (renewal === null || renewal.take()) this.#call();
-    else this.#machine.meanwhile(AWAITING_SPARE);
+    else this.machine.meanwhile(AWAITING_SPARE);
   }
 
   attended(): void {
-    this.#machine.meanwhile(this.#rules.state);
+    this.machine.meanwhile(this.#rules.state);
     this.#calendar.schedule(this.#calendar.now + this.#rules.takes(), this.#me, DONE, 0);
   }
 
   happen(code: number): void {
     // An idle machine does it at once; any other when it gets there.
-    if (code === DUE) return this.#machine.wake();
+    if (code === DUE) return this.machine.wake();
     this.#renew();
     this.#rules.renewal?.held.remove();
     this.#rules.onDone?.();
     this.#rules.crew.release(this);
-    this.#machine.prepared();
+    this.machine.prepared();
   }
 
   #call(): void {
-    this.#machine.meanwhile(AWAITING_TECHNICIAN);
+    this.machine.meanwhile(AWAITING_TECHNICIAN);
     this.#rules.crew.call(this);
   }
 
   #counted(): number {
-    if (this.#rules.counts === 'cycles') return this.#machine.finishedCycles;
-    return this.#rules.counts === 'working' ? this.#machine.worked : this.#calendar.now;
+    if (this.#rules.counts === 'cycles') return this.machine.finishedCycles;
+    return this.#rules.counts === 'working' ? this.machine.worked : this.#calendar.now;
   }
 
   #renew(): void {

@@ -97,6 +97,11 @@ export class Log {
     this.events.push({ at: this.now, part: this.of(row).number, ...event } as PartEvent);
   }
 
+  /** What was told last did not come about. */
+  takeBack(): void {
+    this.events.pop();
+  }
+
   reveal(row: number, truth: Told<Truth>): void {
     this.truths.push({ at: this.now, part: this.of(row).number, ...truth } as Truth);
   }

@@ -31,7 +31,9 @@ export function followMoves(
     tap(bypass, 'accept', (inner) => (row) => {
       if (!bypass.isOpen) return inner(row);
       log.tell(row, { station: name, kind: 'passes' });
-      return inner(row) || undo(log);
+      if (inner(row)) return true;
+      log.takeBack();
+      return false;
     });
     if (bypass.owed !== null)
       tap(bypass.owed, 'collect', (inner) => (row) => {
@@ -42,12 +44,6 @@ export function followMoves(
   followExits(line, does, log);
   const fronts = [...line.stations.values()].filter(({ inbox }) => inbox !== null);
   return new Map(fronts.map((station) => [station.name, followBuffer(station, log)]));
-}
-
-/** The last thing that was told did not come about. */
-function undo(log: Log): false {
-  log.events.pop();
-  return false;
 }
 
 function followBuffer({ name, inbox }: Station, log: Log): Steps<number> {
@@ -62,7 +58,8 @@ function followBuffer({ name, inbox }: Station, log: Log): Steps<number> {
     if (inner(row)) return true;
     level.set(log.now, level.now - 1);
     Object.assign(part, { ...before, waitsIn: null });
-    return undo(log);
+    log.takeBack();
+    return false;
   });
   return level;
 }

@@ -21,6 +21,8 @@ export type PartEvent =
   | (At & { readonly kind: 'passes' })
   /** It is kept before it leaves, until the station can do what it passed. */
   | (At & { readonly kind: 'kept' })
+  /** It was put on one of these carriers, or taken off it. */
+  | (At & { readonly kind: 'on-carrier' | 'off-carrier'; readonly carriers: string })
   /** It was taken onto a machine. */
   | (At & { readonly kind: 'begins'; readonly machine: string })
   /** The machine is done with it; it may still stand there. */

@@ -3,13 +3,16 @@ import type { Scenario } from '../../scenario/scenario.ts';
 import { Episodes } from '../episodes.ts';
 import type { Line } from '../line.ts';
 import { STATES, type State } from '../state.ts';
+import { followCarriers } from './carrying.ts';
+import { followDemand } from './finished-goods.ts';
+import { followCrews } from './jobs.ts';
 import { Log } from './log.ts';
 import { followMoves } from './moves.ts';
 import { followSights } from './sights.ts';
 import { Steps } from './steps.ts';
 import { Supply } from './supply.ts';
 import { tap } from './tap.ts';
-import type { Adjustment, Trace, TracedResponse, TracedStation } from './trace.ts';
+import type { Adjustment, Trace, TracedCrew, TracedDemand, TracedResponse, TracedStation } from './trace.ts';
 import { Visits } from './visits.ts';
 
 /** What is written down of a line once it is about to start. */
@@ -17,6 +20,8 @@ interface Followed {
   readonly log: Log;
   readonly supply: Supply;
   readonly stations: readonly TracedStation[];
+  readonly crews: readonly TracedCrew[];
+  readonly demand: TracedDemand | null;
 }
 
 /**
@@ -54,7 +59,11 @@ export class Recorder {
     const log = new Log(line, this.most);
     const supply = new Supply(line);
     const does = new Map(scenario.stations.map((spec) => [spec.name, spec.does]));
+    // Before the moves, as a part leaves its carrier before it leaves the line.
+    followCarriers(line, scenario, log);
     const levels = followMoves(line, does, log);
+    const demand = followDemand(line, scenario.demand, log);
+    const crews = followCrews(line, scenario);
     followSights(line, log, supply);
     for (const [name, { setting }] of line.settings)
       for (const how of ['adjust', 'retarget'] as const)
@@ -77,15 +86,15 @@ export class Recorder {
         }),
       };
     });
-    this.followed = { log, supply, stations };
+    this.followed = { log, supply, stations, crews, demand };
   }
 
   /** All that was written down, once the run is over. */
   trace({ run }: Scenario, policy: string, seed: number): Trace {
-    const { log, supply, stations } = this.followed!;
+    const { log, supply, stations, crews, demand } = this.followed!;
     return {
       ...{ policy, seed, warmUp: run.warmUp, end: run.warmUp + run.length, stations },
-      stocks: supply.traced(),
+      ...{ stocks: supply.traced(), crews, demand },
       ...{ parts: log.parts, events: log.events, truths: log.truths },
       disturbances: this.episodes.all,
       responses: this.responses,

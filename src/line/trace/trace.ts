@@ -37,6 +37,39 @@ export interface TracedStock {
   readonly orders: readonly TracedOrder[];
 }
 
+/** One time that one of a crew was sent to a machine; times in s. */
+export interface TracedJob {
+  /** From 1; beyond the number of the crew, one who was called besides. */
+  readonly member: number;
+  readonly station: string;
+  readonly machine: string;
+  /** What was to be done there. */
+  readonly job: string;
+  readonly called: number;
+  readonly sent: number;
+  /** When they are there, which may be after the end of the run. */
+  readonly came: number;
+  /** Null while it is not done. */
+  readonly left: number | null;
+}
+
+export interface TracedCrew {
+  readonly name: string;
+  readonly number: number;
+  /** In the order in which they were sent. */
+  readonly jobs: readonly TracedJob[];
+}
+
+/** Orders for good assemblies, and the finished goods they are served from. */
+export interface TracedDemand {
+  /** Finished goods on hand. */
+  readonly level: OverTime<number>;
+  /** Order number k stands at place k - 1; `served` is null while it waits. */
+  readonly orders: readonly { readonly came: number; readonly served: number | null }[];
+  /** Which part went to which order, the oldest first, in the order of time. */
+  readonly handed: readonly { readonly part: number; readonly order: number; readonly at: number }[];
+}
+
 /** One part in short; its history stands among the events. */
 export interface TracedPart {
   /** From 1, in the order in which parts were started: the same part under every policy of a seed. */
@@ -88,6 +121,9 @@ export interface Trace {
   readonly end: number;
   readonly stations: readonly TracedStation[];
   readonly stocks: readonly TracedStock[];
+  readonly crews: readonly TracedCrew[];
+  /** Null where nobody orders. */
+  readonly demand: TracedDemand | null;
   /** Part number k stands at place k - 1. */
   readonly parts: readonly TracedPart[];
   /** What the line itself could have seen of each part, in the order in which it happened. */

@@ -52,6 +52,9 @@ function valuesOf(event: PartEvent): LogRow['values'] {
       return pieceValues(event.mates, 'mate');
     case 'scrapped':
       return { why: event.why };
+    case 'on-carrier':
+    case 'off-carrier':
+      return { carriers: event.carriers };
     default:
       return {};
   }
@@ -112,6 +115,35 @@ function orderRows({ stocks }: Trace): LogRow[] {
   );
 }
 
+/** Each job of a crew as up to three rows: somebody is sent, comes and is done. */
+const crewRows = ({ crews, end }: Trace): LogRow[] =>
+  crews.flatMap(({ name: crew, jobs }) =>
+    jobs.flatMap(({ member, station, machine, job, sent, came, left }): LogRow[] => {
+      const row = { station, machine, values: { crew, member, job } };
+      return [
+        { ...row, at: sent, event: 'crew sent' },
+        ...(came > end ? [] : [{ ...row, at: came, event: 'crew comes' }]),
+        ...(left === null ? [] : [{ ...row, at: left, event: 'crew done' }]),
+      ];
+    }),
+  );
+
+/** Orders for good assemblies as they come and are served, and which parts they are served with. */
+function demandRows({ demand }: Trace): LogRow[] {
+  if (demand === null) return [];
+  return [
+    ...demand.orders.map(({ came }, i): LogRow => {
+      return { at: came, event: 'order comes', values: { order: i + 1 } };
+    }),
+    ...demand.handed.map(({ part, order, at }): LogRow => {
+      return { at, event: 'handed over', part, values: { order } };
+    }),
+    ...demand.orders.flatMap(({ served }, i): LogRow[] =>
+      served === null ? [] : [{ at: served, event: 'order served', values: { order: i + 1 } }],
+    ),
+  ];
+}
+
 /** All events of a run in the order of time; what no policy sees only where it is asked for, but when it was disturbed. */
 export function logRows(trace: Trace, withTruth: boolean): LogRow[] {
   const rows = [
@@ -129,6 +161,8 @@ export function logRows(trace: Trace, withTruth: boolean): LogRow[] {
     ...orderRows(trace),
     ...stateRows(trace),
     ...trace.events.map(partRow),
+    ...crewRows(trace),
+    ...demandRows(trace),
     ...(withTruth ? trace.truths : []).map(
       (truth): LogRow => ({
         ...{ at: truth.at, event: `true ${truth.kind}`, part: truth.part, station: truth.station },

@@ -47,6 +47,9 @@ const ids = {
   machine: (station: string, slot: number) => `machine/${station}/${slot + 1}`,
   disturbance: (name: string) => `disturbance/${name}`,
   response: (name: string) => `response/${name}`,
+  carriers: (name: string) => `carriers/${name}`,
+  member: (crew: string, member: number) => `crew/${crew}/${member}`,
+  order: (number: number) => `order/${number}`,
 };
 
 /** All objects, each once, in the order in which they come up. */
@@ -132,6 +135,19 @@ function relationsOf(row: LogRow, objects: Objects, machines: ReadonlyMap<string
     relate(objects.add(ids.disturbance(disturbance), 'disturbance', { name: disturbance }), 'disturbance');
   if (response !== undefined)
     relate(objects.add(ids.response(response), 'response', { name: response }), 'response');
+  related.push(...named(row, objects));
+  return related;
+}
+
+/** Carriers, somebody of a crew, or an order, which a row names among its values. */
+function named({ values: { carriers, crew, member, order } }: LogRow, objects: Objects): Relationship[] {
+  const related: Relationship[] = [];
+  const relate = (objectId: string, qualifier: string) => void related.push({ objectId, qualifier });
+  if (typeof carriers === 'string')
+    relate(objects.add(ids.carriers(carriers), 'carriers', { name: carriers }), 'carriers');
+  if (typeof crew === 'string' && typeof member === 'number')
+    relate(objects.add(ids.member(crew, member), 'crew member', { crew, number: member }), 'by');
+  if (typeof order === 'number') relate(objects.add(ids.order(order), 'order', { number: order }), 'order');
   return related;
 }
 

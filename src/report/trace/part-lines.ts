@@ -1,5 +1,5 @@
 import type { PartEvent } from '../../line/trace/part-events.ts';
-import type { Trace, Truth } from '../../line/trace/trace.ts';
+import type { Trace, TracedDemand, Truth } from '../../line/trace/trace.ts';
 import type { StationSpec } from '../../scenario/stations.ts';
 import { durationText } from '../duration.ts';
 import { toMillisecond } from './clock-text.ts';
@@ -28,7 +28,9 @@ export interface StoryLine {
 const FLAWS = { incomplete: CAUSES.incomplete, webbed: CAUSES.webbed, thin: CAUSES.thin } as const;
 
 /** What takes a part off its machine. */
-const MOVES: ReadonlySet<PartEvent['kind']> = new Set(['waits', 'passes', 'kept', 'good', 'turned-away']);
+const MOVES: ReadonlySet<PartEvent['kind']> = new Set([
+  ...(['off-carrier', 'waits', 'passes', 'kept', 'good', 'turned-away'] as const),
+]);
 
 const timed = <Of extends { readonly at: number }>(one: Of): Of => ({ ...one, at: toMillisecond(one.at) });
 
@@ -37,9 +39,10 @@ class Teller {
   private readonly scenario: Stations;
   private readonly events: readonly PartEvent[];
 
-  constructor({ events }: Pick<Trace, 'events'>, scenario: Stations, part: number) {
+  /** @param events those of the part */
+  constructor(events: readonly PartEvent[], scenario: Stations) {
     this.scenario = scenario;
-    this.events = events.filter((event) => event.part === part).map(timed);
+    this.events = events;
   }
 
   /** @param truths to be told where they came about */
@@ -61,6 +64,7 @@ class Teller {
 
   /** That it stood on the machine after its cycle was over, which no event says. */
   private movesOn({ at, kind }: PartEvent, i: number): StoryLine[] {
+    if (this.events[i - 1]?.kind === 'off-carrier') return [];
     const before = this.events
       .slice(0, i)
       .findLast((event) => event.kind === 'ends' || event.kind === 'begins');
@@ -95,6 +99,10 @@ class Teller {
         return 'goes past';
       case 'kept':
         return 'kept, to be done here before it leaves';
+      case 'on-carrier':
+        return `put on a carrier (${event.carriers})`;
+      case 'off-carrier':
+        return `taken off its carrier (${event.carriers})`;
       case 'begins':
         return this.begins(event, i);
       case 'ends':
@@ -176,16 +184,58 @@ function gaugedText({ readings, known, off }: Extract<PartEvent, { kind: 'gauged
   return `reads ${each.join(', ')}${seen}${known ? '' : '; of which part is not known'}`;
 }
 
+/** Who came from a crew while the part was on a machine, and what for. */
+function served(events: readonly PartEvent[], crews: Trace['crews'], end: number): StoryLine[] {
+  return events.flatMap((event, i) => {
+    if (event.kind !== 'begins') return [];
+    const { at: from, station, machine } = event;
+    const until = events.slice(i + 1).find(({ kind }) => MOVES.has(kind) || kind === 'scrapped')?.at ?? end;
+    return crews.flatMap(({ name, number, jobs }) =>
+      jobs
+        .filter((it) => it.station === station && it.machine === machine)
+        .map((it) => ({
+          ...it,
+          came: toMillisecond(it.came),
+          left: it.left === null ? null : toMillisecond(it.left),
+        }))
+        .filter(({ came }) => came >= from && came < until)
+        .map(({ member, job, came, left }): StoryLine => {
+          const who = number > 1 ? `${name} ${member}` : name;
+          const done = left === null ? '' : `, done ${durationText(left - came)} later`;
+          return { at: came, station, text: `${who} comes for "${job}"${done}` };
+        }),
+    );
+  });
+}
+
+const FINISHED_GOODS = 'finished goods';
+
+/** What became of a part that left as good, where good assemblies are ordered. */
+function handedOver({ handed }: TracedDemand, part: number, left: number, end: number): StoryLine {
+  const found = handed.find((one) => one.part === part);
+  const own = found && timed(found);
+  if (!own) return { at: end, station: FINISHED_GOODS, text: 'still there as the run ends' };
+  const after = own.at > left ? `, after ${durationText(own.at - left)} there` : ' at once';
+  return { at: own.at, station: FINISHED_GOODS, text: `goes to order ${own.order}${after}` };
+}
+
+/** What is known of a run to tell of its parts. */
+export type Told = Pick<Trace, 'events' | 'truths' | 'parts' | 'end' | 'crews' | 'demand'>;
+
 /** What happened to a part, line by line; what it truly was is told only where that is asked for. */
-export function partLines(
-  trace: Pick<Trace, 'events' | 'truths' | 'parts' | 'end'>,
-  scenario: Stations,
-  part: number,
-  withTruth: boolean,
-): StoryLine[] {
+export function partLines(trace: Told, scenario: Stations, part: number, withTruth: boolean): StoryLine[] {
+  const { crews, demand } = trace;
+  const end = toMillisecond(trace.end);
   const truths = withTruth ? trace.truths.filter((truth) => truth.part === part).map(timed) : [];
-  const lines = new Teller(trace, scenario, part).lines(truths);
-  if (trace.parts[part - 1]!.left !== null) return lines;
-  const { station } = lines.at(-1)!;
-  return [...lines, { at: toMillisecond(trace.end), station, text: 'still in the line as the run ends' }];
+  const events = trace.events.filter((event) => event.part === part).map(timed);
+  const told = new Teller(events, scenario).lines(truths);
+  const lines = [...told, ...served(events, crews, end)].sort((one, other) => one.at - other.at);
+  const { left } = trace.parts[part - 1]!;
+  if (left === null) {
+    const { station } = told.at(-1)!;
+    return [...lines, { at: end, station, text: 'still in the line as the run ends' }];
+  }
+  return demand && left.as === 'good'
+    ? [...lines, handedOver(demand, part, toMillisecond(left.at), end)]
+    : lines;
 }

@@ -24,6 +24,9 @@ function eventJson(event: PartEvent): object {
   switch (event.kind) {
     case 'started':
       return { ...told, from: event.from && pieceJson(event.from), cavity: event.cavity };
+    case 'on-carrier':
+    case 'off-carrier':
+      return { ...told, carriers: event.carriers };
     case 'begins':
     case 'ends':
       return { ...told, machine: event.machine };
@@ -60,6 +63,13 @@ function truthJson(truth: Truth): object {
   }
 }
 
+/** Which order a part went to; nothing at all where nobody orders. */
+function handedJson({ demand }: Trace, number: number): object {
+  if (demand === null) return {};
+  const handed = demand.handed.find(({ part }) => part === number);
+  return { handed_over: handed ? { at_s: handed.at, order: handed.order } : null };
+}
+
 /** The history of one part; what no policy sees only where it is asked for. */
 export function partJson(source: TraceSource, number: number, withTruth: boolean): object {
   const { trace } = source;
@@ -71,6 +81,7 @@ export function partJson(source: TraceSource, number: number, withTruth: boolean
     ...{ part: number, parts: trace.parts.length, started_s: started },
     made_from: from && { ...pieceJson(from.piece), cavity: from.cavity },
     left: left && { at_s: left.at, as: left.as },
+    ...handedJson(trace, number),
     events: of(trace.events).map(eventJson),
     ...(withTruth && { truth: of(trace.truths).map(truthJson) }),
   };
@@ -79,7 +90,7 @@ export function partJson(source: TraceSource, number: number, withTruth: boolean
 /** What a run came to. */
 export function runJson(source: TraceSource): object {
   const { trace } = source;
-  const { parts, disturbances, responses, adjustments, stocks } = trace;
+  const { parts, disturbances, responses, adjustments, stocks, crews, demand } = trace;
   const scrapped = scrappedIn(trace);
   const left = (as: string) => parts.filter((part) => part.left?.as === as).length;
   return {
@@ -103,5 +114,16 @@ export function runJson(source: TraceSource): object {
         ...{ came_s: came?.at ?? null, came_pieces: came?.pieces ?? null },
       })),
     ),
+    ...(crews.length > 0 && {
+      crew_jobs: crews.flatMap(({ name, jobs }) =>
+        jobs.map(({ member, station, machine, job, called, sent, came, left }) => ({
+          ...{ crew: name, member, station, machine, job },
+          ...{ called_s: called, sent_s: sent, came_s: came, left_s: left },
+        })),
+      ),
+    }),
+    ...(demand && {
+      demand: demand.orders.map(({ came, served }, i) => ({ order: i + 1, came_s: came, served_s: served })),
+    }),
   };
 }

@@ -1,10 +1,17 @@
 import { STATES } from '../../line/state.ts';
 import type { PartEvent } from '../../line/trace/part-events.ts';
 import type { OverTime } from '../../line/trace/steps.ts';
-import type { Trace, TracedStation, Truth } from '../../line/trace/trace.ts';
+import type { Trace, TracedCrew, TracedDemand, TracedStation, Truth } from '../../line/trace/trace.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { deltas } from './deltas.ts';
-import { flowOrder, type Levels, type Playback, type PlaybackStation, type Span } from './playback.ts';
+import {
+  flowOrder,
+  type Levels,
+  type Playback,
+  type PlaybackCrew,
+  type PlaybackStation,
+  type Span,
+} from './playback.ts';
 import { type Taken, taken } from './shapes.ts';
 
 const ms = (seconds: number): number => Math.round(1000 * seconds);
@@ -105,9 +112,27 @@ function spansOf({ disturbances, responses }: Trace): Span[] {
   ];
 }
 
+function crewOf({ name, number, jobs }: TracedCrew): PlaybackCrew {
+  const kinds = new Catalogue<PlaybackCrew['kinds'][number]>();
+  return {
+    ...{ name, number, kinds: kinds.all },
+    kind: jobs.map(({ member, station, machine, job }) => kinds.numberOf([member, station, machine, job])),
+    sent: moments(jobs.map(({ sent }) => sent)),
+    way: jobs.map(({ sent, came }) => ms(came) - ms(sent)),
+    took: jobs.map(({ came, left }) => (left === null ? null : ms(left) - ms(came))),
+  };
+}
+
+const demandOf = ({ level, handed }: TracedDemand): NonNullable<Playback['demand']> => ({
+  level: levels(level),
+  part: deltas(handed.map(({ part }) => part)),
+  order: deltas(handed.map(({ order }) => order)),
+  at: moments(handed.map(({ at }) => at)),
+});
+
 /** A run as a page holds it. */
 export function playbackOf(trace: Trace, scenario: Scenario): Playback {
-  const { policy, seed, warmUp, end, stations, stocks, adjustments } = trace;
+  const { policy, seed, warmUp, end, stations, stocks, crews, demand, adjustments } = trace;
   const stationNamed = (name: string) => stations.find((station) => station.name === name)!;
   return {
     ...{ policy, seed, warmUp: ms(warmUp), end: ms(end) },
@@ -118,6 +143,8 @@ export function playbackOf(trace: Trace, scenario: Scenario): Playback {
         ...{ pieces, placed: ms(placed), came: came && ms(came.at) },
       })),
     })),
+    crews: crews.map(crewOf),
+    demand: demand && demandOf(demand),
     ...partsOf(trace),
     spans: spansOf(trace),
     adjustments: adjustments.map(({ at, setting, how, to }) => {

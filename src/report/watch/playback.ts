@@ -33,6 +33,26 @@ interface PlaybackStock {
   }[];
 }
 
+/** The jobs of a crew: what they are, each kind once, and of each which kind, when and for how long, ms. */
+export interface PlaybackCrew {
+  readonly name: string;
+  readonly number: number;
+  readonly kinds: readonly (readonly [member: number, station: string, machine: string, job: string])[];
+  readonly kind: readonly number[];
+  readonly sent: Moments;
+  readonly way: readonly number[];
+  /** From when they came to when they were done; null while it lasts. */
+  readonly took: readonly (number | null)[];
+}
+
+/** Orders for good assemblies: finished goods, and which parts went to which order when. */
+interface PlaybackDemand {
+  readonly level: Levels;
+  readonly part: readonly number[];
+  readonly order: readonly number[];
+  readonly at: Moments;
+}
+
 /** One time that something was there; ms since the start of the run, null while it lasts. */
 export interface Span {
   readonly what: 'disturbance' | 'response';
@@ -50,6 +70,9 @@ export interface Playback {
   /** In the order in which parts go through them. */
   readonly stations: readonly PlaybackStation[];
   readonly stocks: readonly PlaybackStock[];
+  readonly crews: readonly PlaybackCrew[];
+  /** Null where nobody orders. */
+  readonly demand: PlaybackDemand | null;
   /** What happens to parts, each course once. */
   readonly courses: readonly (readonly Rest[])[];
   /** What parts truly are, each once; `at` is the event at whose moment it came about. */

@@ -1,10 +1,10 @@
 import { STATES, type State } from '../../line/state.ts';
 import type { PartEvent } from '../../line/trace/part-events.ts';
-import type { Trace, Truth } from '../../line/trace/trace.ts';
+import type { Trace, TracedJob, Truth } from '../../line/trace/trace.ts';
 import { partLines, type StoryLine } from '../trace/part-lines.ts';
 import { type Manner, type Stage, stagesOf } from './course.ts';
 import { lastUpTo, sums } from './deltas.ts';
-import type { Levels, Playback, PlaybackStation } from './playback.ts';
+import type { Levels, Playback, PlaybackCrew, PlaybackStation } from './playback.ts';
 import { filled, tracksOf } from './shapes.ts';
 
 /** Where a part is at a moment; times in ms since the start of the run. */
@@ -42,6 +42,10 @@ export class Run {
   readonly states: readonly (readonly Track[])[];
   readonly fronts: readonly (Track | null)[];
   readonly onHand: readonly (Track | null)[];
+  /** Finished goods on hand; null where nobody orders. */
+  readonly goods: Track | null;
+  readonly crews: Trace['crews'];
+  private readonly demand: Trace['demand'];
   private readonly started: Float64Array;
   /** Of all events, part by part. */
   private readonly at: Float64Array;
@@ -61,6 +65,9 @@ export class Run {
     this.states = stations.map(({ states }) => states.map(({ at, value }) => ({ at: sums(at), value })));
     this.fronts = stations.map(({ buffer }) => buffer && trackOf(buffer.level));
     this.onHand = stocks.map(({ level }) => level && trackOf(level));
+    this.crews = playback.crews.map(({ name, number, ...crew }) => ({ name, number, jobs: jobsOf(crew) }));
+    this.goods = playback.demand && trackOf(playback.demand.level);
+    this.demand = playback.demand && demandIn(playback.demand);
     this.started = sums(parts.started);
     this.stages = stagesOf(playback);
     this.first = starts(parts.course.map((course) => courses[course]!.length));
@@ -94,6 +101,19 @@ export class Run {
   onHandAt(stock: number, now: number): number | null {
     const level = this.onHand[stock]!;
     return level && valueAt(level, now);
+  }
+
+  /** Finished goods on hand; null where nobody orders. */
+  goodsAt(now: number): number | null {
+    return this.goods && valueAt(this.goods, now);
+  }
+
+  /** Those of a crew who are on their way or at work, with their jobs. */
+  busyAt(crew: number, now: number): TracedJob[] {
+    const seconds = now / 1000;
+    return this.crews[crew]!.jobs.filter(
+      ({ sent, left }) => sent <= seconds && (left === null || left > seconds),
+    );
   }
 
   countsAt(now: number): Counts {
@@ -148,7 +168,12 @@ export class Run {
     };
     if (events.length === 0) return { seen: [], truth: [] };
     const lines = (withTruth: boolean) =>
-      partLines({ events, truths, parts, end }, this.playback, part, withTruth);
+      partLines(
+        { events, truths, parts, end, crews: this.crews, demand: this.demand },
+        this.playback,
+        part,
+        withTruth,
+      );
     const seen = lines(false);
     const texts = new Set(seen.map((line) => JSON.stringify(line)));
     return { seen, truth: lines(true).filter((line) => !texts.has(JSON.stringify(line))) };
@@ -203,6 +228,23 @@ function starts(lengths: readonly number[]): Int32Array {
   const first = new Int32Array(lengths.length + 1);
   for (const [i, length] of lengths.entries()) first[i + 1] = first[i]! + length;
   return first;
+}
+
+/** The jobs of a crew as the trace has them, to the millisecond. */
+function jobsOf({ kinds, kind, sent, way, took }: Omit<PlaybackCrew, 'name' | 'number'>): TracedJob[] {
+  return Array.from(sums(sent), (at, i): TracedJob => {
+    const [member, station, machine, job] = kinds[kind[i]!]!;
+    const came = at + way[i]!;
+    const left = took[i] === null ? null : (came + took[i]!) / 1000;
+    const times = { called: at / 1000, sent: at / 1000, came: came / 1000, left };
+    return { member, station, machine, job, ...times };
+  });
+}
+
+function demandIn({ part, order, at }: NonNullable<Playback['demand']>): NonNullable<Trace['demand']> {
+  const [parts, orders, times] = [sums(part), sums(order), sums(at)];
+  const handed = Array.from(parts, (own, i) => ({ part: own, order: orders[i]!, at: times[i]! / 1000 }));
+  return { level: { at: [], value: [] }, orders: [], handed };
 }
 
 /** The name of a machine where its station has several, and of the station else. */

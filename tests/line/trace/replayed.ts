@@ -22,6 +22,7 @@ function secondsOf<Value>(
 const PLACE: Readonly<Record<PartEvent['kind'], string | null | undefined>> = {
   ...{ started: 'machine', waits: 'buffer', kept: 'kept', begins: 'machine', ends: 'done', aside: 'done' },
   ...{ good: null, scrapped: null, 'turned-away': null },
+  ...{ 'on-carrier': undefined, 'off-carrier': undefined },
   ...{ passes: undefined, read: undefined, gauged: undefined, tried: undefined },
 };
 
@@ -76,6 +77,9 @@ export function expectAgreement(trace: Trace, outcome: Outcome, lots: ReadonlySe
         9,
       );
   expectSameCauses(trace, outcome, lots);
+  expectSameCrews(trace, outcome);
+  expectSameDemand(trace, outcome);
+  expectCarried(trace);
   const counted = (at: number) => (warmUp === 0 ? at >= 0 : at > warmUp);
   const count = (which: (event: PartEvent) => boolean) =>
     events.filter((event) => counted(event.at) && which(event)).length;
@@ -92,6 +96,63 @@ export function expectAgreement(trace: Trace, outcome: Outcome, lots: ReadonlySe
     ...pick(outcome.counts, ['good', 'scrapped', 'turnedAway', 'started', 'tight', 'loose', 'forced']),
     ...pick(outcome.counts, ['damaged', 'unread', 'reMarked', 'setAside']),
   });
+}
+
+/** Crews are busy while one of them is on the way or at work, and nobody is at two machines at once. */
+function expectSameCrews({ crews, warmUp, end }: Trace, { crewBusyShares, did }: Outcome): void {
+  for (const { name, number, jobs } of crews) {
+    const until = (left: number | null) => left ?? end;
+    const busy = jobs.reduce(
+      (sum, { sent, left }) => sum + Math.max(0, Math.min(end, until(left)) - Math.max(warmUp, sent)),
+      0,
+    );
+    const called = 3600 * (did?.[`called_${name}_h`] ?? 0);
+    expect(busy / (number * (end - warmUp) + called), name).toBeCloseTo(crewBusyShares[name]!, 9);
+    const free = new Map<number, number>();
+    for (const { member, called, sent, came, left } of jobs) {
+      expect(sent).toBeGreaterThanOrEqual(Math.max(called, free.get(member) ?? 0));
+      expect(until(left)).toBeGreaterThanOrEqual(Math.min(came, end));
+      free.set(member, until(left));
+    }
+  }
+}
+
+/** Finished goods and orders, by the measures of the run; each part that an order got had left as good. */
+function expectSameDemand({ demand, parts, warmUp, end }: Trace, { measures, totals }: Outcome): void {
+  if (demand === null) return;
+  const { level, orders, handed } = demand;
+  const held = level.at.reduce(
+    (sum, begin, i) =>
+      sum + level.value[i]! * Math.max(0, (level.at[i + 1] ?? end) - Math.max(warmUp, begin)),
+    0,
+  );
+  expect(held / (end - warmUp)).toBeCloseTo(measures.finished_goods_parts!, 9);
+  const counted = orders.filter(({ came }) => (warmUp === 0 ? came >= 0 : came > warmUp));
+  const atOnce = counted.filter(({ came, served }) => served === came).length;
+  const [top, bottom] = totals.order_fill_rate ?? [0, 0];
+  expect(counted.length).toBe(bottom);
+  expect(atOnce).toBeGreaterThanOrEqual(top);
+  const goods = parts.filter(({ left }) => left?.as === 'good');
+  const byLeaving = goods.sort((one, other) => one.left!.at - other.left!.at || 0);
+  expect(handed.map(({ at }) => at)).toEqual(handed.map(({ order }) => orders[order - 1]!.served));
+  for (const [i, { part, at }] of handed.entries()) {
+    expect(parts[part - 1]!.left?.as).toBe('good');
+    expect(at).toBeGreaterThanOrEqual(parts[part - 1]!.left!.at);
+    expect(parts[part - 1]!.left!.at).toBe(byLeaving[i]!.left!.at);
+  }
+}
+
+/** Nothing is on two carriers at once, and what has left is on none. */
+function expectCarried({ events, parts }: Trace): void {
+  const on = new Map<string, number>();
+  for (const event of events) {
+    if (event.kind !== 'on-carrier' && event.kind !== 'off-carrier') continue;
+    const key = `${event.part} ${event.carriers}`;
+    expect(on.get(key) ?? 0).toBe(event.kind === 'on-carrier' ? 0 : 1);
+    on.set(key, event.kind === 'on-carrier' ? 1 : 0);
+  }
+  for (const [key, carried] of on)
+    if (parts[Number.parseInt(key, 10) - 1]!.left !== null) expect(carried, key).toBe(0);
 }
 
 /** How many parts were scrapped at each station and for each cause, by the trace and by the line's own counts. */
