@@ -6,8 +6,10 @@ import { Row } from './row.ts';
 import {
   clock,
   countsText,
+  crewsTable,
   doingHtml,
   frontText,
+  goodsText,
   onText,
   stationsTable,
   stocksTable,
@@ -202,6 +204,7 @@ class WatchPage {
     for (const [i, row] of this.rows.entries()) this.drawStation(i, row, there);
     for (const [i, { level }] of run.playback.stocks.entries())
       if (level !== null) texts.text(`stock-${i}`, stockText(run, i, now));
+    if (run.goods !== null) texts.text('goods', goodsText(run, now));
     if (this.followed === 0) return;
     texts.text('where', whereText(run, this.followed, now, there));
     this.showPlace();
@@ -231,6 +234,7 @@ class WatchPage {
     this.slider.setAttribute('aria-valuetext', clock(now));
     this.texts.html('now-stations', stationsTable(run, now, run.partsAt(now)));
     this.texts.html('now-stocks', stocksTable(run, now));
+    this.texts.html('now-crews', crewsTable(run, now));
   }
 }
 

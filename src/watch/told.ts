@@ -103,12 +103,30 @@ export function stationsTable(run: Run, now: number, there: readonly Whereabouts
   return scrolling('table-now', caption, heading('station') + head, rows);
 }
 
+export const goodsText = (run: Run, now: number): string => String(run.goodsAt(now) || 'none');
+
+/** Who of each crew is on the way or at work, and where. */
+export function crewsTable(run: Run, now: number): string {
+  const rows = run.crews.map(({ name, number }, i) => {
+    const jobs = run.busyAt(i, now).map(({ member, machine, job, came }) => {
+      const who = number > 1 ? `${member} ` : '';
+      return `${who}${1000 * came > now ? 'on the way to' : 'at'} ${machine}, for ${job}`;
+    });
+    return `<tr><th scope="row">${escapeHtml(name)}</th><td class="word told">${escapeHtml(jobs.join('; ') || 'idle')}</td></tr>`;
+  });
+  if (rows.length === 0) return '';
+  const head = heading('crew') + heading('who is where', 'word');
+  return scrolling('table-crews-now', `Crews at ${clock(now)}`, head, rows);
+}
+
 export function stocksTable(run: Run, now: number): string {
   const rows = run.playback.stocks.flatMap(({ name, level }, i) =>
     level === null
       ? []
       : [`<tr><th scope="row">${escapeHtml(name)}</th><td class="word">${stockText(run, i, now)}</td></tr>`],
   );
+  if (run.goods !== null)
+    rows.push(`<tr><th scope="row">finished goods</th><td class="word">${goodsText(run, now)}</td></tr>`);
   if (rows.length === 0) return '';
   return scrolling(
     'table-stocks-now',

@@ -195,3 +195,25 @@ it('shows names as they are written, whatever they say', async () => {
   expect((await cells(page, 'table-spans'))[0]![0]).toBe(NAME);
   expect(complaints).toEqual([]);
 });
+
+it('shows finished goods, and who of a crew is where', async () => {
+  const text = `${quick().replace('cycle: 9 s,', 'cycle: 9 s, handling: { load: 2 s, unload: 1 s, by: robot },')}
+crew: { robot: { number: 1, serves: first-come, move: 1 s } }
+demand: { every: 30 s, pieces: 1, due-after: 1 s, finished-goods: { at-start: 2, most: 900 } }
+`;
+  const { page, complaints } = await openFile(browser, await made('ordered', text));
+  expect(await page.locator('#goods').textContent()).toBe('2');
+  const line = prepare(parseScenario(text, 'ordered'), 'carry on', 1);
+  line.calendar.run(1800);
+  await goTo(page, 1800);
+  expect(await page.locator('#goods').textContent()).toBe(String(line.demand!.stock));
+  expect((await cells(page, 'table-stocks-now')).at(-1)).toEqual([
+    'finished goods',
+    String(line.demand!.stock),
+  ]);
+  await goTo(page, 1);
+  expect(await cells(page, 'table-crews-now')).toEqual([['robot', 'at forming, for handling at forming']]);
+  expect(await page.locator('.lane').allTextContents()).toEqual([expect.stringContaining('crew: robot')]);
+  expect(await barriers(page)).toEqual([]);
+  expect(complaints).toEqual([]);
+});

@@ -66,9 +66,12 @@ function stationRow({ name, to, names }: PlaybackStation, i: number): string {
 <canvas id="row-${i}" aria-hidden="true"></canvas></li>`;
 }
 
-function drawing({ stations, stocks }: Playback): string {
+function drawing({ stations, stocks, demand }: Playback): string {
   const limited = stocks.flatMap(({ name, level }, i) => (level === null ? [] : [{ name, i }]));
-  const store = limited.map(({ name, i }) => `<li>${escapeHtml(name)}: <span id="stock-${i}"></span></li>`);
+  const store = [
+    ...limited.map(({ name, i }) => `<li>${escapeHtml(name)}: <span id="stock-${i}"></span></li>`),
+    ...(demand ? ['<li>finished goods: <span id="goods"></span></li>'] : []),
+  ];
   return `<p class="note">Parts go through a station as eyes go through a line of text: from left to right, first through the places in front of it, then through its cycle, and on to the next line.</p>
 <div><p class="sides"><span>waiting in front</span><span>in work</span></p>
 <ol class="flow">
@@ -88,7 +91,8 @@ const following = ({ parts }: Playback) => `<form id="follow" class="buttons">
 
 const NOW = `<p class="note">Brought up to date whenever the playback stands.</p>
 <div id="now-stations"></div>
-<div id="now-stocks"></div>`;
+<div id="now-stocks"></div>
+<div id="now-crews"></div>`;
 
 function spanRow({ what, name, begin, end }: Span): string {
   const cells = [clock(begin), end === null ? 'lasts' : clock(end)].map((text) => `<td>${text}</td>`);
@@ -113,7 +117,12 @@ function spansSection({ spans }: Playback): string {
   return section('spans', 'Disturbances and responses', table + more);
 }
 
-function reading({ stations, warmUp, policy, seed }: Playback): string {
+const CREWS = `<p>The strip of a crew is as high as the share of it that is on its way to a machine or at work there.</p>
+`;
+const GOODS = `<p>Finished goods are counted, and the oldest of them are taken to go to an order first.</p>
+`;
+
+function reading({ stations, crews, demand, warmUp, policy, seed }: Playback): string {
   const shares = stations.map(({ states }) =>
     Object.fromEntries(
       STATES.map((state, i) => [state, states.some(({ value }) => value.includes(i)) ? 1 : 0]),
@@ -134,7 +143,7 @@ runs, and not by one.${warm}</p>
 a bar stands for them. Parts on a belt are drawn as waiting. In work, the rule is in the colour of the state, and the upright
 stroke goes from left to right as the cycle does; a finished part that cannot leave stands at the right end. Nothing moves between stations: a
 part that leaves one is at the next.</p>
-<p>Disturbances and what a part truly is are shown to you and to no policy. Moments are told to the millisecond.</p></div>
+${crews.length > 0 ? CREWS : ''}${demand ? GOODS : ''}<p>Disturbances and what a part truly is are shown to you and to no policy. Moments are told to the millisecond.</p></div>
 <ul class="legend" aria-label="States">${legend.join('')}</ul>`;
 }
 

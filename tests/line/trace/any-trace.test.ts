@@ -27,6 +27,9 @@ it('a trace of any line leaves its run as it is, and agrees with all that the li
         expectAgreement(trace, outcome, new Set(lots.map(({ name }) => name)));
         for (const kind of new Set(trace.events.map((event) => event.kind)))
           kinds.set(kind, (kinds.get(kind) ?? 0) + 1);
+        const { crews, demand } = trace;
+        if (crews.some(({ jobs }) => jobs.length > 0)) kinds.set('job', (kinds.get('job') ?? 0) + 1);
+        if (demand && demand.handed.length > 0) kinds.set('handed', (kinds.get('handed') ?? 0) + 1);
       } catch (error) {
         // Some lines come to a standstill, with a trace and without.
         if (!(error instanceof FailedRunError)) throw error;
@@ -46,6 +49,10 @@ it('a trace of any line leaves its run as it is, and agrees with all that the li
     'good',
     'scrapped',
     'turned-away',
+    'on-carrier',
+    'off-carrier',
+    'job',
+    'handed',
   ])
     expect(kinds.get(kind) ?? 0, kind).toBeGreaterThanOrEqual(LINES / 50);
 });

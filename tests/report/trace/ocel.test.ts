@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { traced } from '../../../src/experiment/traced.ts';
 import { logRows } from '../../../src/report/trace/log-rows.ts';
 import { ocelText } from '../../../src/report/trace/ocel.ts';
+import { blanks, small } from '../../line/small-line.ts';
 import { brokenRules, type Ocel } from './ocel-rules.ts';
 import { SOURCE } from './traced-sample.ts';
 
@@ -54,6 +56,28 @@ describe('ocelText', () => {
     const truth = (document: Ocel) => document.eventTypes.filter(({ name }) => name.startsWith('true '));
     expect(truth(made())).toEqual([]);
     expect(truth(made(true)).map(({ name }) => name)).toEqual(['true size', 'true mark', 'true clearances']);
+  });
+
+  it('relates jobs to who does them, and parts to their carriers and orders', () => {
+    const scenario = small(
+      '60 s',
+      `${blanks(`
+  first: { does: work, takes: blank, cycle: 10 s, handling: { load: 1 s, unload: 1 s, by: robot }, to: good }
+`)}
+crew: { robot: { number: 1, serves: first-come, move: 0 s } }
+carriers: { nest: { number: 2, from: first, return: 5 s } }
+demand: { every: 25 s, pieces: 1, due-after: 1 s, finished-goods: { at-start: 0, most: 8 } }
+`,
+    );
+    const source = { ...SOURCE(), trace: traced(scenario, 'carry on', 1).trace };
+    const document = JSON.parse(ocelText(logRows(source.trace, false), source, {})) as Ocel;
+    expect(brokenRules(document)).toEqual([]);
+    const related = (type: string) =>
+      document.events.find((event) => event.type === type)!.relationships.map(({ objectId }) => objectId);
+    expect(related('crew comes')).toEqual(['station/first', 'machine/first/1', 'crew/robot/1']);
+    expect(related('on-carrier')).toEqual(['part/1', 'station/first', 'carriers/nest']);
+    expect(related('handed over')).toEqual(['part/1', 'order/1']);
+    expect(related('order comes')).toEqual(['order/1']);
   });
 
   it('relates what happens to parts, pieces, lots, assemblies, stations and machines', () => {

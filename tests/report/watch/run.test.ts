@@ -16,9 +16,25 @@ const demo = () => {
   const text = readFileSync('scenarios/tray-cell.yaml', 'utf8').replace('length: 15 h', 'length: 5 h');
   return parseScenario(text, 'tray-cell.yaml');
 };
+function shortened(name: string, from: string, to: string) {
+  const text = readFileSync(`scenarios/${name}.yaml`, 'utf8');
+  expect(text).toContain(from);
+  return parseScenario(text.replace(from, to), `${name}.yaml`);
+}
+
 const CASES = [
   ['a quick cell with rework', () => parseScenario(quick() + DISTURBED, 'quick.yaml'), 'scrap at once'],
   ['an odd cell with two machines', oddScenario, '-carry on'],
+  [
+    'a cell with carriers and crews',
+    () => shortened('bracket-oven', 'warm-up: 168 h, length: 336 h', 'warm-up: 2 h, length: 12 h'),
+    'carry on',
+  ],
+  [
+    'a line that makes to stock',
+    () => shortened('orders', 'warm-up: 24 h, length: 240 h', 'warm-up: 1 h, length: 4 h'),
+    'carry on',
+  ],
   ['the demo while its heater runs cold', demo, 'stop and fix'],
 ] as const;
 
@@ -48,6 +64,16 @@ describe.each(CASES)('of %s', (_, made, policy) => {
       for (const [k, { name }] of stocks.entries()) {
         const stock = line.stocks.get(name)!;
         expect(run.onHandAt(k, 1000 * now), name).toBe(stock.limited ? stock.onHand : null);
+      }
+      expect(run.goodsAt(1000 * now)).toBe(line.demand?.stock ?? null);
+      for (const [k, { name }] of run.crews.entries()) {
+        const until = (left: number | null) => Math.min(left ?? now, now);
+        const busy = run.crews[k]!.jobs.reduce(
+          (sum, { sent, left }) => sum + Math.max(0, until(left) - sent),
+          0,
+        );
+        // To the millisecond for each job.
+        expect(Math.abs(busy - line.crews.get(name)!.busySeconds())).toBeLessThan(1);
       }
       const { started, good, scrapped } = run.countsAt(1000 * now);
       expect([started, good, scrapped]).toEqual([line.tally.started, line.tally.good, line.tally.scrapped]);
