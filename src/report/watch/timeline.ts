@@ -37,12 +37,13 @@ export function busyShares(
   return busy.map((time) => Math.min(1, time / width / number));
 }
 
-/** A crew as a strip, as high as the share of it that is busy. */
-function crewStrip(crew: PlaybackCrew, end: number): string {
+/** A crew as a strip, as high as the share of it that is busy; the rule of the warm-up runs along the top, free of that. */
+function crewStrip(crew: PlaybackCrew, { end, warmUp }: Playback): string {
+  const warm = warmUp > 0 ? `<path d="M0 0h${Math.round((WIDTH * warmUp) / end)}v1H0z" fill="#6f777b"/>` : '';
   let path = 'M0 14';
   for (const share of busyShares(crew, end, WIDTH)) path += `V${Math.round(140 * (1 - share)) / 10}h1`;
   return `<div class="lane"><p>crew: ${escapeHtml(crew.name)}</p>
-<svg viewBox="0 0 ${WIDTH} 14" preserveAspectRatio="none" aria-hidden="true"><path d="${path}V14z" fill="#6f777b"/></svg></div>`;
+<svg viewBox="0 0 ${WIDTH} 14" preserveAspectRatio="none" aria-hidden="true">${warm}<path d="${path}V14z" fill="#6f777b"/></svg></div>`;
 }
 
 /** One strip for each disturbance, each response and each crew, over the length of the run; a table tells the same. */
@@ -55,6 +56,6 @@ export function timeline(playback: Playback): string {
   const strips = [...lanes.values()].slice(0, LANES).map((own) => strip(own[0]!.name, own, playback));
   const more =
     lanes.size > LANES ? `<p class="note">and ${lanes.size - LANES} more, in the table below</p>` : '';
-  const crews = playback.crews.map((crew) => crewStrip(crew, playback.end));
+  const crews = playback.crews.map((crew) => crewStrip(crew, playback));
   return [...strips, ...(more === '' ? [] : [more]), ...crews].join('\n');
 }
