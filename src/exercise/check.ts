@@ -73,6 +73,16 @@ export function* cornersOf(
     for (const end of endsOf(knob)) yield { setting: { ...start, [knob.name]: end }, knob };
 }
 
+/** A page runs what it is asked for, and no pilot before. */
+function checkWarmUp({ run }: Scenario, path: Path, say: Say): void {
+  if (run.warmUpBy !== 'pilot') return;
+  say(
+    path,
+    'a pilot would have to settle the warm-up anew at every setting; write it as a time, such as the one that ' +
+      '"mendline run" of the scenario finds by its pilot',
+  );
+}
+
 /** What is wrong with an exercise beyond the form of its file, by the line that it is about. */
 export function checkExercise(exercise: Exercise, scenario: Scenario): Finding[] {
   const found: Finding[] = [];
@@ -90,9 +100,12 @@ export function checkExercise(exercise: Exercise, scenario: Scenario): Finding[]
     say(['knobs'], 'one line follows one policy at a time; keep one knob with "policies"');
   for (const [i, prediction] of predictions.entries())
     checkPrediction(exercise, prediction, ['predict', i], say);
+  checkWarmUp(scenario, ['scenario', 'run', 'warm-up'], say);
   if (found.length > 0) return found;
-  for (const { setting, knob } of cornersOf(exercise))
-    saying(['knobs', knob.name], say, () => void scenarioAt(exercise, setting));
+  for (const { setting, knob } of cornersOf(exercise)) {
+    const path = ['knobs', knob.name];
+    saying(path, say, () => checkWarmUp(scenarioAt(exercise, setting), path, say));
+  }
   if (found.length === 0 && theory !== null)
     for (const setting of [startOf(exercise), ...[...cornersOf(exercise)].map((corner) => corner.setting)])
       saying(['theory'], say, () => void expectedAt(exercise, setting));

@@ -90,6 +90,13 @@ it.each([
   ],
   ['a key that it does not have', 'seeds: 30 }', 'seeds: 30, sedes: 3 }', 'sedes'],
   ['a fault of the line', 'does: work\n      takes', 'does: wrok\n      takes', 'did you mean "work"?'],
+  ['a warm-up by a pilot, which a page has not', 'warm-up: 8 h', 'warm-up: by-pilot', 'write it as a time'],
+  [
+    'a choice of it',
+    'knobs:\n',
+    'knobs:\n  start: { choices: { found: { run/warm-up: by-pilot }, none: { run/warm-up: none } }, starts: found }\n',
+    'write it as a time',
+  ],
   ['another format', 'exercise: 1', 'exercise: 2', 'expected the version of the exercise format, 1'],
   ['no knobs', /^knobs:[\s\S]*?(?=^watch)/m.exec(text)![0], 'knobs: {}\n', 'expected at least one knob'],
 ])('refuses %s, and says where', (_, from, to, said) => {

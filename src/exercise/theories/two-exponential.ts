@@ -38,9 +38,12 @@ export const twoExponential: Theory = {
     must(places < 1000 && transit === 0, `"${second.name}" is to have a buffer of fewer than 1000 places`);
     const most = places + 2;
     const ratio = meanOf(second.cycle) / meanOf(first.cycle);
-    const weights = Array.from({ length: most + 1 }, (_, count) => ratio ** count);
-    const all = weights.reduce((sum, weight) => sum + weight, 0);
-    const perSecond = (1 - weights[0]! / all) / meanOf(second.cycle);
+    // The likeliest count weighs 1: powers above that would leave the numbers there are.
+    const likeliest = ratio > 1 ? most : 0;
+    const weights = Array.from({ length: most + 1 }, (_, count) => ratio ** (count - likeliest));
+    const busy = weights.slice(1).reduce((sum, weight) => sum + weight, 0);
+    const all = weights[0]! + busy;
+    const perSecond = busy / all / meanOf(second.cycle);
     // The first station holds a part of its own besides, except while it is stuck with one that is counted.
     const inLine = weights.reduce(
       (sum, weight, count) => sum + (weight / all) * (count < most ? count + 1 : count),

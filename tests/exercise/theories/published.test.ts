@@ -39,6 +39,27 @@ it('gives unequal stations the chain of a finite queue', () => {
   expect(found['work in progress']).toBeCloseTo(1.42256 + 1 - chances[5]!, 5);
 });
 
+// With places without end the slower station is never kept waiting, so that the line gives its rate; with 900 and rates that
+// differ threefold nothing is left to tell from that. Equal rates are Hunt's. So are nearly equal ones, to first order.
+it.each([
+  [20, 60, 60],
+  [60, 20, 60],
+  [60, 60, (60 * 903) / 902],
+  [1, 1e18, 1e18],
+  [1e18, 1, 1e18],
+])('gives 900 places between %d s and %d s one part in %d s', (first, second, between) => {
+  const found = valuesOf(twoExponential, two(900, first, second))!;
+  expect(found.throughput! / (3600 / between)).toBeCloseTo(1, 9);
+  expect(found['work in progress']).toBeGreaterThan(0);
+  // Little.
+  expect((found['lead time']! * found.throughput!) / 3600 / found['work in progress']!).toBeCloseTo(1, 9);
+});
+
+// A full line: all 900 places, one in work at either station; less the M/M/1 queue of what is empty, 1/2 at load 1/3.
+it('fills the places in front of a slow second station', () => {
+  expect(valuesOf(twoExponential, two(900, 20, 60))!['work in progress']).toBeCloseTo(902 - 1 / 2 + 1 / 3, 6);
+});
+
 const served = (every: unknown, station: Keys) => ({
   stations: {
     trays: { does: 'arrive', every, to: 'press' },
