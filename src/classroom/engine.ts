@@ -4,9 +4,16 @@ import type { Reply, Request } from './worker.ts';
 interface Listener {
   readonly onRun: (values: Extract<Reply, { values: unknown }>['values']) => void;
   readonly onDone: () => void;
-  /** With the reason in words. */
+  /** The line cannot run at this setting; with the reason in words. */
   readonly onFailure: (why: string) => void;
+  /** Nothing can be said of this setting; with the reason in words. */
+  readonly onFault: (why: string) => void;
 }
+
+/** A browser that refuses a worker tells the page no reason. */
+const REFUSED =
+  'this browser does not let the page run the engine beside it; open the page from a file on this computer, ' +
+  'or ask whoever serves it to allow it workers (worker-src blob:)';
 
 /** Runs beside the page, so that it can be read and the runs be stopped meanwhile. */
 export class Engine {
@@ -18,21 +25,22 @@ export class Engine {
     this.program = program;
   }
 
-  run(request: Request, { onRun, onDone, onFailure }: Listener): void {
+  run(request: Request, { onRun, onDone, onFailure, onFault }: Listener): void {
     let worker: Worker;
     try {
       worker = this.worker ??= this.made();
-    } catch (error) {
-      onFailure(`this browser cannot run the engine beside the page: ${(error as Error).message}`);
+    } catch {
+      onFault(REFUSED);
       return;
     }
     worker.onerror = ({ message }) => {
       this.stop();
-      onFailure(message);
+      onFault(message || REFUSED);
     };
     worker.onmessage = ({ data }: MessageEvent<Reply>) => {
       if ('values' in data) onRun(data.values);
       else if ('failure' in data) onFailure(data.failure);
+      else if ('fault' in data) onFault(data.fault);
       else onDone();
     };
     worker.postMessage(request);

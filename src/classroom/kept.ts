@@ -14,6 +14,17 @@ export class Kept {
     }
   }
 
+  /** Calls when another page has kept something else meanwhile. */
+  onChange(act: () => void): void {
+    addEventListener('storage', ({ key }) => {
+      if (key === this.key || key === null) act();
+    });
+    // A page that one goes back to was told nothing while it was away.
+    addEventListener('pageshow', ({ persisted }) => {
+      if (persisted) act();
+    });
+  }
+
   /** Whether it was kept. */
   write(text: string): boolean {
     try {

@@ -1,4 +1,4 @@
-import { answersOf } from '../exercise/answers.ts';
+import { answersOf, type MadeFrom } from '../exercise/answers.ts';
 import { type Attempt, attemptFrom, NEW_ATTEMPT, type Tried } from '../exercise/attempt.ts';
 import type { Exercise, Setting } from '../exercise/exercise.ts';
 import {
@@ -16,6 +16,7 @@ import { controlId, predictionId } from '../report/classroom/controls.ts';
 import { tighteningChart } from '../report/classroom/tightening-chart.ts';
 import {
   differenceTable,
+  differenceText,
   estimateText,
   growing,
   growingTable,
@@ -25,15 +26,15 @@ import {
   triedTable,
 } from '../report/classroom/trial-tables.ts';
 import { escapeHtml } from '../report/escape.ts';
-import { byId, offer } from './elements.ts';
+import { typed } from '../report/origin.ts';
+import { byId, offer, write } from './elements.ts';
 import { Engine } from './engine.ts';
 import { Kept } from './kept.ts';
 
 /** What the maker of the page has put into it. */
 interface Given {
   readonly exercise: Exercise;
-  readonly sha256: string;
-  readonly version: string;
+  readonly madeFrom: MadeFrom;
 }
 
 const CHART_WIDTH = { least: 300, most: 640 };
@@ -54,11 +55,13 @@ class ClassPage {
     this.given = given;
     this.exercise = given.exercise;
     this.watched = watchedOf(scenarioAt(given.exercise, startOf(given.exercise)), given.exercise.watch);
-    this.kept = new Kept(`mendline exercise ${given.sha256}`);
-    this.attempt = attemptFrom(this.kept.read(), given.exercise) ?? NEW_ATTEMPT;
-    this.shown = this.attempt.tried.findLastIndex(({ failure }) => failure === null);
+    const { sha256, scenario, version } = given.madeFrom;
+    this.kept = new Kept(`mendline ${version} exercise ${sha256} ${scenario ?? ''}`.trimEnd());
+    this.attempt = this.read();
+    this.shown = this.lastSound();
     this.listen();
     this.fill();
+    this.setKnobs();
     this.show();
   }
 
@@ -75,10 +78,16 @@ class ClassPage {
     press('reveal', () => this.reveal());
     press('save-answers', () => this.saveAnswers());
     press('save-line', () => this.saveLine());
-    press('reset', () => byId<HTMLDialogElement>('sure').showModal());
-    byId<HTMLDialogElement>('sure').addEventListener('close', () => {
-      if (byId<HTMLDialogElement>('sure').returnValue === 'clear') this.reset();
+    const sure = byId<HTMLDialogElement>('sure');
+    press('reset', () => {
+      // The answer before, which closing by Escape would leave.
+      sure.returnValue = '';
+      sure.showModal();
     });
+    sure.addEventListener('close', () => {
+      if (sure.returnValue === 'clear') this.reset();
+    });
+    this.kept.onChange(() => this.renew());
     for (const id of ['one', 'other']) byId(id).addEventListener('change', () => this.showDifference());
     for (const id of ['student', 'notes'])
       byId(id).addEventListener('input', () =>
@@ -99,11 +108,35 @@ class ClassPage {
     byId('tried-by-hand').hidden = tried.length > 0;
   }
 
-  /** Puts into the controls what was kept. */
-  private fill(): void {
-    const { name, notes, predictions, tried } = this.attempt;
+  private read(): Attempt {
+    return attemptFrom(this.kept.read(), this.exercise) ?? NEW_ATTEMPT;
+  }
+
+  private lastSound(): number {
+    return this.attempt.tried.findLastIndex(({ failure }) => failure === null);
+  }
+
+  /** Goes on from what another page of the exercise has kept, so that neither undoes the other. */
+  private renew(): void {
+    const before = this.attempt;
+    this.attempt = this.read();
+    const written = this.attempt.predictions.length > 0;
+    if (!written && this.under !== null) {
+      this.engine.stop();
+      this.under = null;
+    }
+    this.shown = this.under === null ? this.lastSound() : this.attempt.tried.length;
+    this.fill({ predictions: written || before.predictions.length > 0 });
+    this.show();
+    if (this.attempt.tried.length !== before.tried.length) this.choosePair();
+  }
+
+  /** Puts into the controls what was kept; predictions that are being written here stay where none are. */
+  private fill(also = { predictions: true }): void {
+    const { name, notes, predictions } = this.attempt;
     byId<HTMLInputElement>('student').value = name;
     byId<HTMLTextAreaElement>('notes').value = notes;
+    if (!also.predictions) return;
     for (const [i, prediction] of this.exercise.predictions.entries()) {
       const written = predictions[i] ?? '';
       if (prediction.kind === 'number') byId<HTMLInputElement>(predictionId(i)).value = written;
@@ -111,7 +144,11 @@ class ClassPage {
         for (const [k, choice] of prediction.choices.entries())
           byId<HTMLInputElement>(predictionId(i, k)).checked = choice === written;
     }
-    const setting = tried.at(-1)?.setting ?? startOf(this.exercise);
+  }
+
+  /** Turns the knobs to the setting that was tried last. */
+  private setKnobs(): void {
+    const setting = this.attempt.tried.at(-1)?.setting ?? startOf(this.exercise);
     for (const [i, { name }] of this.exercise.knobs.entries())
       byId<HTMLInputElement>(controlId(i)).value = String(setting[name]);
   }
@@ -175,6 +212,7 @@ class ClassPage {
         },
         onDone: () => this.finish(null),
         onFailure: (why) => this.finish(why),
+        onFault: (why) => this.giveUp(`No result: ${why}.`),
       },
     );
   }
@@ -182,10 +220,16 @@ class ClassPage {
   private stop(): void {
     this.engine.stop();
     if (this.under !== null && this.under.runs.length >= 2) return this.finish(null);
+    this.giveUp('Stopped before there were two runs, so that there is no interval.');
+  }
+
+  /** Leaves the setting as if it had not been tried. */
+  private giveUp(why: string): void {
     this.under = null;
-    this.shown = this.attempt.tried.findLastIndex(({ failure }) => failure === null);
-    this.say('Stopped before there were two runs, so that there is no interval.');
+    this.shown = this.lastSound();
+    this.say(why);
     this.show();
+    this.offerRun();
   }
 
   private finish(failure: string | null): void {
@@ -200,8 +244,13 @@ class ClassPage {
     } else this.say(`At setting ${number} the line cannot run: ${failure}`);
     this.show();
     this.choosePair();
-    // The button that was pressed lost the focus when it was put out of use.
-    if (document.activeElement === document.body) byId('run').focus();
+    this.offerRun();
+  }
+
+  /** The button that was pressed loses the focus when it is put out of use. */
+  private offerRun(): void {
+    const { activeElement } = document;
+    if (activeElement === document.body || activeElement === byId('stop')) byId('run').focus();
   }
 
   private reveal(): void {
@@ -216,6 +265,7 @@ class ClassPage {
     this.shown = -1;
     this.keep(NEW_ATTEMPT);
     this.fill();
+    this.setKnobs();
     this.say('');
     this.show();
     byId('question').scrollIntoView();
@@ -223,7 +273,7 @@ class ClassPage {
   }
 
   private saveAnswers(): void {
-    const text = `${JSON.stringify(answersOf(this.exercise, this.attempt, this.given), null, 2)}\n`;
+    const text = `${JSON.stringify(answersOf(this.exercise, this.attempt, this.given.madeFrom), null, 2)}\n`;
     offer('answers.json', text, 'application/json');
   }
 
@@ -234,8 +284,8 @@ class ClassPage {
     const raw = rawAt(this.exercise, setting) as { readonly run: object };
     const line = { ...raw, run: { ...raw.run, seeds: this.exercise.seeds } };
     offer('line.yaml', `${JSON.stringify(line, null, 2)}\n`, 'application/yaml');
-    byId('line-command').textContent =
-      `mendline run line.yaml --policy "${policyAt(this.exercise, setting)}"`;
+    const policy = policyAt(this.exercise, setting);
+    byId('line-command').textContent = typed(['run', 'line.yaml', '--policy', policy]);
     byId('line-saved').hidden = false;
   }
 
@@ -257,12 +307,12 @@ class ClassPage {
     byId('unrevealed').hidden = revealed;
     byId('written-exercise').hidden = !revealed;
     byId('tried-none').hidden = tried.length > 0;
-    byId('tried-table').innerHTML = tried.length > 0 ? triedTable(this.exercise, tried, this.watched) : '';
+    write(byId('tried-table'), tried.length > 0 ? triedTable(this.exercise, tried, this.watched) : '');
     this.showRuns();
     this.showPairs();
     if (!revealed) return;
-    byId('predicted').innerHTML = predictionsTable(this.exercise, this.attempt);
-    if (this.exercise.theory !== null) byId('expected').innerHTML = theoryTable(this.exercise, this.attempt);
+    write(byId('predicted'), predictionsTable(this.exercise, this.attempt));
+    if (this.exercise.theory !== null) write(byId('expected'), theoryTable(this.exercise, this.attempt));
   }
 
   private showRuns(): void {
@@ -272,7 +322,7 @@ class ClassPage {
     progress.value = runs.length;
     const target = byId('result');
     if (!shown || runs.length < 2) {
-      target.innerHTML = '';
+      write(target, '');
       return;
     }
     const [measure] = this.watched;
@@ -290,11 +340,17 @@ class ClassPage {
     });
     const unit = `${measure!.name}, ${measure!.shown.unit}`;
     const dashed = expected === null ? '' : ' <span>(dashed: what theory expects)</span>';
-    target.innerHTML =
+    const html =
       `<h3>Setting ${this.shown + 1}: ${escapeHtml(text)}</h3>` +
       `<figure><figcaption>${escapeHtml(unit)}, as runs come in${dashed}</figcaption>${chart}</figure>` +
       measuresTable(this.watched, runs) +
       `<details><summary>The chart as a table</summary>${growingTable(measure!, estimates)}</details>`;
+    const before = target.querySelector('details');
+    const read = before?.contains(document.activeElement) ?? false;
+    write(target, html);
+    const details = target.querySelector('details')!;
+    details.open = before?.open ?? false;
+    if (read) details.querySelector('summary')!.focus();
   }
 
   private soundSettings(): number[] {
@@ -308,7 +364,7 @@ class ClassPage {
     for (const id of ['one', 'other']) {
       const select = byId<HTMLSelectElement>(id);
       const before = select.value;
-      select.innerHTML = sound.map((i) => `<option value="${i}">setting ${i + 1}</option>`).join('');
+      write(select, sound.map((i) => `<option value="${i}">setting ${i + 1}</option>`).join(''));
       if (sound.map(String).includes(before)) select.value = before;
     }
     this.showDifference();
@@ -329,10 +385,12 @@ class ClassPage {
     );
     const { tried } = this.attempt;
     const [a, b] = [tried[one!], tried[other!]];
-    byId('difference').innerHTML =
-      a && b && one !== other
-        ? differenceTable(this.watched, { one: a, other: b, names: [one! + 1, other! + 1] })
-        : '<p class="note">Choose two settings.</p>';
+    const pair = a && b && one !== other && { one: a, other: b, names: [one! + 1, other! + 1] as const };
+    write(
+      byId('difference-said'),
+      escapeHtml(pair ? differenceText(this.watched, pair) : 'Choose two settings.'),
+    );
+    write(byId('difference'), pair ? differenceTable(this.watched, pair) : '');
   }
 }
 

@@ -8,20 +8,27 @@ export interface Request {
   readonly setting: Setting;
 }
 
-/** What it says: the values of each run as it ends, then that all are done, or why they are not. */
-export type Reply = { readonly values: Values } | { readonly done: true } | { readonly failure: string };
-
-/** The program is at fault, not the setting. */
-const FAULT = 'mendline met a fault of its own: ';
+/**
+ * What it says: the values of each run as it ends, then that all are done, or why they are not: what keeps the line from
+ * running at this setting, or a fault that is not the setting's.
+ */
+export type Reply =
+  | { readonly values: Values }
+  | { readonly done: true }
+  | { readonly failure: string }
+  | { readonly fault: string };
 
 function answer({ exercise, setting }: Request, reply: (reply: Reply) => void): void {
   try {
     for (const values of trial(exercise, setting)) reply({ values });
     reply({ done: true });
   } catch (error) {
-    reply({
-      failure: failureOf(error) ?? `${FAULT}${error instanceof Error ? error.message : String(error)}`,
-    });
+    const failure = failureOf(error);
+    if (failure !== null) reply({ failure });
+    else
+      reply({
+        fault: `mendline met a fault of its own: ${error instanceof Error ? error.message : String(error)}`,
+      });
   }
 }
 

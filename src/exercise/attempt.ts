@@ -1,4 +1,5 @@
 import type { Exercise, Setting } from './exercise.ts';
+import { refusalOf } from './setting.ts';
 import type { Values } from './trial.ts';
 
 /** The runs at one setting. */
@@ -32,14 +33,14 @@ function isTried(value: unknown, { knobs, watch }: Exercise): value is Tried {
   return (
     typeof setting === 'object' &&
     setting !== null &&
-    knobs.every(({ name }) => ['string', 'number'].includes(typeof setting[name])) &&
+    knobs.every((knob) => refusalOf(knob, setting[knob.name]) === null) &&
     Array.isArray(runs) &&
     runs.every(values) &&
     (failure === null || isText(failure))
   );
 }
 
-/** What was kept of an attempt, if it can be one of this exercise. */
+/** What was kept of an attempt, if it can be one of this exercise; without settings that cannot. */
 export function attemptFrom(kept: string | null, exercise: Exercise): Attempt | null {
   let data: Partial<Attempt>;
   try {
@@ -54,7 +55,7 @@ export function attemptFrom(kept: string | null, exercise: Exercise): Attempt | 
     predictions.every(isText) &&
     [0, exercise.predictions.length].includes(predictions.length) &&
     Array.isArray(tried) &&
-    tried.every((one) => isTried(one, exercise)) &&
     typeof revealed === 'boolean';
-  return sound ? (data as Attempt) : null;
+  if (!sound) return null;
+  return { ...(data as Attempt), tried: tried.filter((one) => isTried(one, exercise)) };
 }

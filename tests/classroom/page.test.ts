@@ -88,7 +88,7 @@ it.each(SHIPPED.map(([name]) => name))('%s runs to the numbers of the command li
   else await knob.selectOption({ index: 2 });
   await run(page);
   const line = scratch.file('line.yaml', await saved(page, 'Save the line as the knobs stand'));
-  const [, policy] = /--policy "(.*)"/.exec((await page.locator('#line-command').textContent())!)!;
+  const [, policy] = /--policy "?(.*?)"?$/.exec((await page.locator('#line-command').textContent())!)!;
   const answers = JSON.parse(await saved(page, 'Save the answers'));
   const command = ['run', line, '--policy', policy!, '--workers', '1'];
   const printed = JSON.parse((await scratch.mendline([...command, '--json'])).out) as Printed;

@@ -1,3 +1,4 @@
+import type { MadeFrom } from '../../exercise/answers.ts';
 import type { Exercise } from '../../exercise/exercise.ts';
 import { theoryNamed } from '../../exercise/theories/index.ts';
 import { CLASS_FORMAT } from '../documents.ts';
@@ -70,7 +71,8 @@ const tried = (exercise: Exercise) => `<p id="tried-none" class="note">Nothing h
 <div id="pair" hidden>
 <p class="buttons"><label for="one">Compare</label> <select id="one"></select>
 <label for="other">with</label> <select id="other"></select></p>
-<div id="difference" aria-live="polite"></div>
+<p id="difference-said" class="note" aria-live="polite"></p>
+<div id="difference"></div>
 </div>`;
 
 function revealing({ theory, source, discussion, teaches }: Exercise): string {
@@ -117,6 +119,7 @@ export function classPage(source: ClassSource): string {
   const { exercise, file, sha256, text, scenario, version, command, program } = source;
   const named = (what: string, { file, sha256 }: { file: string; sha256: string }) =>
     `<dt>${what}</dt><dd>${escapeHtml(file)}</dd>\n<dt>its SHA-256</dt><dd><code>${escapeHtml(sha256)}</code></dd>\n`;
+  const runsOf: MadeFrom = { version, sha256, scenario: scenario?.sha256 ?? null };
   const origin = `<dl>
 ${named('exercise', { file, sha256 })}${scenario ? named('scenario', scenario) : ''}<dt>mendline</dt><dd>version ${escapeHtml(version)}</dd>
 <dt>command</dt><dd><code>${escapeHtml(typed(command))}</code></dd>
@@ -132,7 +135,7 @@ ${named('exercise', { file, sha256 })}${scenario ? named('scenario', scenario) :
       ...{ format: CLASS_FORMAT, version, command, exercise: { file, title: exercise.title, sha256 } },
       ...(scenario && { scenario }),
     },
-    program: { text: program, data: dataElement('exercise', { exercise, sha256, version }) },
+    program: { text: program, data: dataElement('exercise', { exercise, madeFrom: runsOf }) },
     sections: [
       section('question', 'The question', question(exercise)),
       section('prediction', 'Your prediction', prediction(exercise)),

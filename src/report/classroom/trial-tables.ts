@@ -116,17 +116,31 @@ function wordOf({ lower, upper }: Estimate): string {
   return upper < 0 ? 'less' : 'cannot be told apart';
 }
 
+/** Two settings to be compared, by their numbers in the table. */
+interface Pair {
+  readonly one: Tried;
+  readonly other: Tried;
+  readonly names: readonly [number, number];
+}
+
+const differencesOf = (watched: readonly Watched[], { one, other }: Pair) =>
+  watched.map((measure, i) => ({
+    measure,
+    difference: differenceOf(one.runs, other.runs, { i, comparisons: watched.length }),
+  }));
+
+/** `Setting 2 against setting 1: throughput more, lead time cannot be told apart.` */
+export function differenceText(watched: readonly Watched[], pair: Pair): string {
+  const told = differencesOf(watched, pair).map(
+    ({ measure, difference }) => `${measure.name} ${difference === null ? 'no value' : wordOf(difference)}`,
+  );
+  return `Setting ${pair.names[0]} against setting ${pair.names[1]}: ${told.join(', ')}.`;
+}
+
 /** What one setting gives more than another, run by run under the same seed. */
-export function differenceTable(
-  watched: readonly Watched[],
-  {
-    one,
-    other,
-    names,
-  }: { readonly one: Tried; readonly other: Tried; readonly names: readonly [number, number] },
-): string {
-  const rows = watched.map((measure, i) => {
-    const difference = differenceOf(one.runs, other.runs, { i, comparisons: watched.length });
+export function differenceTable(watched: readonly Watched[], pair: Pair): string {
+  const { names } = pair;
+  const rows = differencesOf(watched, pair).map(({ measure, difference }) => {
     if (difference === null) return row(measure.name, [NONE, NONE, NONE]);
     const format = formatOf({ measure, rows: [{ estimate: difference, difference }] });
     const name = `${measure.name}, ${format.differenceUnit}`;
