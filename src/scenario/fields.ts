@@ -23,6 +23,9 @@ function camelKeys<T extends object>(object: T): CamelKeys<T> {
   ) as CamelKeys<T>;
 }
 
+/** As the file has it. */
+export const kebab = (key: string): string => key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+
 /** A mapping with these keys and no others. */
 export function entry<Shape extends z.ZodRawShape>(shape: Shape) {
   const known = Object.keys(shape);

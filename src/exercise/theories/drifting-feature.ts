@@ -1,76 +1,7 @@
-import { meanOf } from '../../kernel/distributions/index.ts';
 import type { PolicySpec, Scenario } from '../../scenario/scenario.ts';
-import type { SpecOf } from '../../scenario/stations.ts';
-import { shareBetween } from '../../statistics/normal.ts';
+import { type Drifting, drifting, only } from './drifting-line.ts';
+import { mustBeUndisturbed, mustHaveOnly } from './plain.ts';
 import { must, type Theory } from './theory.ts';
-
-/** Between which dimensions parts are good, and what makes them stray: mm and s. */
-interface Drifting {
-  readonly within: (mean: number, sd: number) => number;
-  readonly ownSd: number;
-  readonly perSecond: number;
-  /** From one part to the next, as long as nothing holds forming up. */
-  readonly between: number;
-  /** From the end of a part to the start of the next. */
-  readonly pause: number;
-  readonly gauging: SpecOf<'gauge'>;
-  /** Gauged is one part in so many. */
-  readonly every: number;
-  /** Times of one part at forming, gauging and assembly. */
-  readonly forming: number;
-  readonly reading: number;
-  readonly joining: number;
-}
-
-const constantOf = (law: SpecOf<'gauge'>['cycle'], what: string): number => {
-  must(law.distribution === 'constant', `${what} is to take a constant time`);
-  return meanOf(law);
-};
-
-const found = <Kind extends 'form' | 'gauge' | 'assemble'>(
-  { stations }: Scenario,
-  does: Kind,
-): SpecOf<Kind> => {
-  const of = stations.filter((station) => station.does === does);
-  must(of.length === 1 && stations.length === 3, 'expected forming, gauging and assembly, one station each');
-  return of[0] as SpecOf<Kind>;
-};
-
-function drifting(scenario: Scenario): Drifting {
-  const forming = found(scenario, 'form');
-  const gauging = found(scenario, 'gauge');
-  const assembly = found(scenario, 'assemble');
-  const [feature] = scenario.parts.flatMap(({ features }) => features);
-  const [setting] = forming.settings ?? [];
-  const gain = setting && feature?.gains?.[setting.name]?.value;
-  must(feature !== undefined && setting?.drift !== undefined && gain !== undefined, 'a setting is to drift');
-  must(feature.sheetSd === 0 && feature.lotSd === 0, 'parts are to vary by themselves alone');
-  const [mate] = scenario.stocks.flatMap(({ features = [] }) => features);
-  const [pair] = assembly.fits;
-  must(
-    mate?.ownSd === 0 && pair?.least !== undefined && pair.most !== undefined,
-    'mates are to be all alike',
-  );
-  const [lower, upper] = [mate.nominal - pair.most, mate.nominal - pair.least];
-  must(
-    feature.tolerance !== undefined &&
-      Math.abs(upper - feature.nominal - feature.tolerance) < 1e-9 &&
-      Math.abs(feature.nominal - lower - feature.tolerance) < 1e-9,
-    'parts within their tolerance are to be those that fit',
-  );
-  const pauses = forming.setUps.reduce((sum, { takes }) => sum + constantOf(takes, 'a pause'), 0);
-  const formed = constantOf(forming.cycle, 'forming');
-  const { inspection } = gauging;
-  must(inspection.by === 'count', 'one part in so many is to be gauged');
-  return {
-    within: (mean, sd) => shareBetween(lower, upper, feature.nominal + mean, sd),
-    ownSd: feature.ownSd,
-    perSecond: setting.drift.value * gain,
-    ...{ between: formed + pauses, pause: pauses, gauging, every: inspection.every },
-    ...{ forming: formed, reading: constantOf(gauging.cycle, 'gauging') },
-    joining: constantOf(assembly.cycle, 'assembly'),
-  };
-}
 
 /** From the loading of a part until it is judged, in the mean: at the gauge where all are read, else mostly at assembly. */
 function untilJudged(line: Drifting, inspected: boolean): number {
@@ -108,18 +39,22 @@ function retuned({ within, ownSd, perSecond, between, pause, reading, every }: D
   return { off, gauged: offAt(0) };
 }
 
-function retuning({ responses }: PolicySpec): number | null {
-  const retune = responses.find((response) => response.do === 'retune');
-  if (!retune) return null;
-  must(
-    responses.length === 1 && retune.rule !== 'step' && retune.meanOf === 1,
-    'nothing but an EWMA is to retune',
-  );
-  must(
-    retune.deadband === 0 && retune.gain === undefined,
-    'the controller is to know the gain, without a deadband',
-  );
-  return retune.weight ?? 1;
+/** Whether every part is gauged, or by which weight readings retune; neither where all is left alone. */
+function answered({ name, responses }: PolicySpec): { inspected: boolean; weight: number | null } {
+  if (responses.length === 0) return { inspected: false, weight: null };
+  const response = only(responses, `response of "${name}"`);
+  if (response.do === 'inspect') {
+    mustHaveOnly(['name', 'do', 'at', 'every', 'offLimits'], response, `"${name}"`);
+    const { every, offLimits = 'scrap' } = response;
+    must(
+      every === 1 && offLimits === 'scrap',
+      `"${name}" is to gauge every part and scrap what is off limits`,
+    );
+    return { inspected: true, weight: null };
+  }
+  must(response.do === 'retune' && response.rule !== 'step', 'nothing but an EWMA is to retune');
+  mustHaveOnly(['name', 'do', 'setting', 'by', 'rule', 'weight'], response, `"${name}"`);
+  return { inspected: false, weight: response.weight ?? 1 };
 }
 
 /** A feature that a setting carries away: carried on, every part gauged, or retuned by readings. */
@@ -134,10 +69,9 @@ export const driftingFeature: Theory = {
     'A. Ingolfsson and E. Sachs (1993), Journal of Quality Technology 25, 271-287; E. Del Castillo (2002) (citation ' +
     'from memory)',
   values(scenario, policy) {
+    mustBeUndisturbed(scenario, policy, ['inspect', 'retune']);
     const line = drifting(scenario);
-    const spec = scenario.policies.find(({ name }) => name === policy)!;
-    const weight = retuning(spec);
-    const inspected = spec.responses.some((response) => response.do === 'inspect');
+    const { inspected, weight } = answered(scenario.policies.find(({ name }) => name === policy)!);
     const { off, gauged } = weight === null ? untended(line, scenario, inspected) : retuned(line, weight);
     if (inspected) return { 'scrap rate': off, 'fit rate': 1 };
     return { 'scrap rate': off, 'fit rate': (1 - off) / (1 - gauged / line.every) };

@@ -1,16 +1,17 @@
 import { meanOf, varianceOf } from '../../kernel/distributions/index.ts';
 import type { StationSpec } from '../../scenario/stations.ts';
-import { mustBePlain } from './plain-station.ts';
+import { mustBePlain, mustBeUndisturbed, mustHaveOnly } from './plain.ts';
 import { must, type Theory } from './theory.ts';
 
 /** Mean (s) and variance (s²) of the time from the start of a part to its end, with the stops in between. */
 function completion(station: StationSpec): { mean: number; variance: number } {
   let stretch = 1;
   let bySecond = 0;
-  for (const { name, every, counted, repair, cycle, crew, spare } of station.breakdowns) {
+  for (const breakdown of station.breakdowns) {
+    const { name, every, counted, repair, cycle } = breakdown;
+    mustHaveOnly(['name', 'every', 'counted', 'repair', 'cycle', 'priority'], breakdown, `"${name}"`);
     must(every.distribution === 'exponential', `the time to "${name}" is to be exponential`);
     must(counted === 'working' && cycle === 'resumes', `"${name}" is to count work and let the cycle resume`);
-    must(crew === undefined && spare === undefined, `"${name}" is to be repaired at once`);
     // The stops in the work of a part are a Poisson number.
     stretch += meanOf(repair) / every.mean;
     bySecond += (varianceOf(repair) + meanOf(repair) ** 2) / every.mean;
@@ -30,7 +31,9 @@ export const randomArrivals: Theory = {
   source:
     'F. Pollaczek (1930) and A. Y. Khinchine (1932); with stops W. J. Hopp and M. L. Spearman, Factory Physics, ' +
     'chapter 8 (citation from memory)',
-  values({ stations }) {
+  values(scenario, policy) {
+    const { stations } = scenario;
+    mustBeUndisturbed(scenario, policy);
     must(stations.length === 2, 'expected arrivals and one station');
     const arrivals = stations.find(({ does }) => does === 'arrive');
     const station = stations.find(({ does }) => does !== 'arrive');
@@ -40,10 +43,11 @@ export const randomArrivals: Theory = {
       distribution === 'exponential',
       `the time between arrivals at "${arrivals.name}" is to be exponential`,
     );
-    mustBePlain(station);
+    mustBePlain(arrivals, station.name, ['whenFull']);
+    mustBePlain(station, 'good', ['buffer', 'breakdowns']);
     const { places, transit } = station.buffer ?? { places: 0, transit: 0 };
     const endless = places === Number.POSITIVE_INFINITY && transit === 0;
-    must(endless && station.batch === 1, `"${station.name}" is to have an unlimited buffer, and no batches`);
+    must(endless, `"${station.name}" is to have an unlimited buffer`);
     const rate = 1 / meanOf(arrivals.cycle);
     const { mean, variance } = completion(station);
     const load = rate * mean;

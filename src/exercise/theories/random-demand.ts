@@ -1,8 +1,14 @@
 import { meanOf } from '../../kernel/distributions/index.ts';
 import type { StockSpec } from '../../scenario/stocks.ts';
 import { poissonExcess, poissonUpTo } from '../../statistics/poisson.ts';
-import { mustBePlain } from './plain-station.ts';
+import { mustBePlain, mustBeUndisturbed, mustHaveOnly } from './plain.ts';
 import { must, type Theory } from './theory.ts';
+
+/** What a formula reads of a stock, and what only costs. */
+const READ = [
+  ...['name', 'onHand', 'reorderAt', 'order', 'upTo', 'leadTime', 'whenShort'],
+  ...['holding', 'perShort', 'perOrder', 'price', 'features'],
+];
 
 /** Between which levels pieces on hand and on order, less those owed, go up and down: each as often as the others. */
 function positions({ name, reorderAt, order, upTo, ...stock }: StockSpec): readonly number[] {
@@ -10,18 +16,6 @@ function positions({ name, reorderAt, order, upTo, ...stock }: StockSpec): reado
   must(
     stock.leadTime?.distribution === 'constant' && stock.suppliers === undefined,
     `the lead time of "${name}" is to be constant, and the supplier one`,
-  );
-  const plain = [
-    stock.review,
-    stock.shelfLife,
-    stock.outages,
-    stock.delivers,
-    stock.leastOrder,
-    stock.lotsOf,
-  ];
-  must(
-    plain.every((key) => key === undefined) && !stock.oneOrderAtATime,
-    `"${name}" is to be ordered at every piece taken and delivered whole`,
   );
   if (reorderAt !== undefined && order !== undefined)
     return Array.from({ length: order }, (_, i) => reorderAt + 1 + i);
@@ -42,7 +36,9 @@ export const randomDemand: Theory = {
   source:
     'G. Hadley and T. M. Whitin (1963), Analysis of Inventory Systems; W. J. Hopp and M. L. Spearman, Factory Physics, ' +
     'chapter 2 (citation from memory)',
-  values({ stations, stocks }) {
+  values(scenario, policy) {
+    const { stations, stocks } = scenario;
+    mustBeUndisturbed(scenario, policy);
     const arrivals = stations.find(({ does }) => does === 'arrive');
     const taker = stations.find(({ does }) => does === 'assemble');
     must(
@@ -50,14 +46,16 @@ export const randomDemand: Theory = {
       'expected arrivals and one assembly',
     );
     must(arrivals.cycle.distribution === 'exponential', 'the time between arrivals is to be exponential');
-    mustBePlain(taker);
+    mustBePlain(arrivals, taker.name, ['whenFull']);
+    mustBePlain(taker, 'good', ['takes', 'fits', 'misfit', 'buffer']);
     const [name] = taker.takes;
     must(taker.takes.length === 1 && taker.fits.length === 0, 'expected one mate, which always fits');
-    must(meanOf(taker.cycle) === 0 && taker.breakdowns.length === 0, 'the assembly is to take no time');
+    must(meanOf(taker.cycle) === 0, 'the assembly is to take no time');
     must(taker.buffer.places === Number.POSITIVE_INFINITY, 'as many parts as come are to wait');
     const stock = stocks.find((one) => one.name === name)!;
     must(stock.unlimited !== true, `"${name}" is not to be unlimited`);
     const levels = positions(stock);
+    mustHaveOnly(READ, stock, `"${name}"`);
     const mean = meanOf(stock.leadTime!) / meanOf(arrivals.cycle);
     must(mean > 0, `the lead time of "${name}" is to be above zero`);
     const over = (of: (level: number) => number) =>

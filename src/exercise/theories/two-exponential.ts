@@ -1,5 +1,5 @@
 import { meanOf } from '../../kernel/distributions/index.ts';
-import { mustBePlain } from './plain-station.ts';
+import { mustBePlain, mustBeUndisturbed } from './plain.ts';
 import { must, type Theory } from './theory.ts';
 
 /**
@@ -14,27 +14,25 @@ export const twoExponential: Theory = {
     'the one below it times the rate of the first over the rate of the second. The line makes parts at the rate of the ' +
     'second, except while that count is none.',
   source: 'G. C. Hunt (1956), Operations Research 4, 674-683 (for unequal rates the chain is solved anew)',
-  values({ stations, stocks }) {
+  values(scenario, policy) {
+    const { stations, stocks } = scenario;
+    mustBeUndisturbed(scenario, policy);
     must(stations.length === 2, 'expected two stations');
     const [first, second] = stations as [(typeof stations)[0], (typeof stations)[0]];
     for (const station of [first, second]) {
-      mustBePlain(station);
-      must(station.does === 'work' && station.batch === 1, `"${station.name}" is to do plain work`);
+      must(station.does === 'work', `"${station.name}" is to do plain work`);
       must(
         station.cycle.distribution === 'exponential',
         `the time of "${station.name}" is to be exponential`,
       );
-      must(station.breakdowns.length === 0, `"${station.name}" is not to break down`);
     }
+    mustBePlain(first, second.name, ['takes']);
+    mustBePlain(second, 'good', ['buffer']);
     must(
       stocks.every(({ unlimited }) => unlimited === true),
       'the material is to be unlimited',
     );
-    must(
-      second.does === 'work' && first.to.routes[0]!.to === second.name,
-      `"${first.name}" is to feed "${second.name}"`,
-    );
-    const { places, transit } = second.buffer ?? { places: 0, transit: 0 };
+    const { places, transit } = (second.does === 'work' && second.buffer) || { places: 0, transit: 0 };
     must(places < 1000 && transit === 0, `"${second.name}" is to have a buffer of fewer than 1000 places`);
     const most = places + 2;
     const ratio = meanOf(second.cycle) / meanOf(first.cycle);

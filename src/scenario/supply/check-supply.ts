@@ -1,4 +1,5 @@
 import type { Law } from '../../kernel/distributions/index.ts';
+import { kebab } from '../fields.ts';
 import type { SupplierSpec } from './supplier.ts';
 import { supplyKeys } from './supply.ts';
 
@@ -18,9 +19,6 @@ interface Given {
 
 /** Says what is wrong, at a key of the stock or at the stock itself. */
 type Say = (message: string, ...path: string[]) => void;
-
-/** `reorderAt` as the file has it. */
-const kebab = (key: string): string => key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
 /** Keys that say how pieces are kept, which also hold for what is never ordered. */
 const KEPT = ['reserve', 'shelfLife', 'holding', 'perShort'];

@@ -17,7 +17,7 @@ import {
 type Sections = Parameters<typeof scenarioText>[1];
 
 const valuesOf = (theory: Theory, sections: Sections) =>
-  theory.values(parseScenario(scenarioText(0, sections)(1000), 'line'), 'carry on');
+  theory.values(parseScenario(scenarioText(100, sections)(1000), 'line'), 'carry on');
 
 const two = (places: number | 'unlimited', first = 1, second = 1) =>
   series([{ cycle: exponential(first) }, { cycle: exponential(second) }], places);
@@ -136,7 +136,7 @@ it.each([
   ['constant times', twoExponential, series([{ cycle: s(1) }, { cycle: s(1) }], 1), 'exponential'],
   ['room without end', twoExponential, two('unlimited'), 'fewer than 1000'],
   ['regular arrivals', randomArrivals, served(s(10), { cycle: s(5) }), 'between arrivals'],
-  ['two machines', randomArrivals, served(exponential(10), { cycle: s(5), machines: 2 }), 'one machine'],
+  ['two machines', randomArrivals, served(exponential(10), { cycle: s(5), machines: 2 }), '"machines"'],
   ['an unknown lead time', randomDemand, stocked({ 'up-to': 5, 'lead-time': exponential(5) }), 'constant'],
   [
     'who waits not counted',
