@@ -30,7 +30,7 @@ dialog > * + *, form > * + * { margin-top: 1rem; }
 .on-paper:first-child + * { margin-top: 0; }
 td span { color: var(--soft); }
 @media print {
-  .buttons, dialog, textarea, .status, #running, #locked, #written, #tried-none, #unrevealed, #kept, #difference .note,
+  .buttons, dialog, textarea, .status, #running, #locked, #written, #tried-none, #unrevealed, #kept, #difference-said,
     .control:has(#student), #answer:has(#revealed[hidden]) { display: none !important; }
   .on-paper { display: block; }
   .control, .choices, .choice { break-inside: avoid; }
