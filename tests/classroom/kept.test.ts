@@ -59,7 +59,7 @@ it('lays no runs of another line, or of another version, beside those of this on
   expect(after.scenario_sha256).not.toBe(before.scenario_sha256);
   const html = readFileSync(join(scratch.path, 'page.html'), 'utf8');
   const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
-  const newer = html.replace(`"version":"${version}"`, '"version":"9.9.9"');
+  const newer = html.replaceAll(`"version":"${version}"`, '"version":"9.9.9"');
   expect(newer).not.toBe(html);
   scratch.file('page.html', newer);
   await page.reload();
