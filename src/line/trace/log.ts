@@ -1,5 +1,5 @@
 import type { Line } from '../line.ts';
-import type { ScrapCause } from '../scrap-causes.ts';
+import type { ScrapPile } from '../scrap-pile.ts';
 import type { PartEvent } from './part-events.ts';
 import type { Piece } from './piece.ts';
 import type { Steps } from './steps.ts';
@@ -12,10 +12,8 @@ export class Followed {
   station = '';
   /** The level of the buffer that it waits in; null while it waits in none. */
   waitsIn: Steps<number> | null = null;
-  /** Whether the machine that it is on is not done with it. */
-  inCycle = false;
-  /** What was found wrong with it since it came to where it is. */
-  fault: ScrapCause | null = null;
+  /** The way that it goes to scrap; null while it goes none. */
+  pile: ScrapPile | null = null;
   /** The true sizes noted so far, by feature, mm. */
   readonly sizes = new Map<string, number>();
 

@@ -58,10 +58,9 @@ export class Recorder {
   follow(line: Line, scenario: Scenario): void {
     const log = new Log(line, this.most);
     const supply = new Supply(line);
-    const does = new Map(scenario.stations.map((spec) => [spec.name, spec.does]));
     // Before the moves, as a part leaves its carrier before it leaves the line.
     followCarriers(line, scenario, log);
-    const levels = followMoves(line, does, log);
+    const levels = followMoves(line, log);
     const demand = followDemand(line, scenario.demand, log);
     const crews = followCrews(line, scenario);
     followSights(line, log, supply);

@@ -30,7 +30,6 @@ function followReader(reader: Reader, station: string, log: Log): void {
   });
   tap(reader, 'read', (inner) => (row, stays) => {
     const known = inner(row, stays);
-    if (failed && !known) log.of(row).fault = 'unread';
     const how = failed ? (known ? 'by-hand' : 'not-read') : 'read';
     log.tell(row, { station, kind: 'read', how, sent: reader.sent !== null });
     return known;
@@ -55,8 +54,6 @@ function followGauge(gauge: Gauge, station: string, log: Log): void {
   });
   gauge.judgementListeners.push((off) => {
     log.tell(row, { station, kind: 'gauged', readings, known, off });
-    const part = log.of(row);
-    if (off && !(part.fault === 'unread' && gauge.reader?.spec.unread.scraps)) part.fault = 'off-limits';
     readings = [];
   });
 }
@@ -81,7 +78,6 @@ function followAttempts(assembly: Assemble, station: string, line: Line, log: Lo
     const place = inner(row, hand);
     const found = words.find((word, i) => tally[COUNTED[word]] > before[i]!);
     const result: Attempt = misfit ? (found ?? 'flawed') : 'fits';
-    log.of(row).fault = result === 'fits' || result === 'pressed' ? null : result;
     log.tell(row, { station, kind: 'tried', mates, result });
     if (clearances.length > 0) log.reveal(row, { station, kind: 'clearances', clearances });
     return place;

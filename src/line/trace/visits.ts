@@ -42,7 +42,6 @@ export class Visits implements Operation {
       part.waitsIn?.set(log.now, part.waitsIn.now - 1);
       part.waitsIn = null;
       part.station = station;
-      part.inCycle = true;
       begun.push({ at: log.now, part: part.number, station, kind: 'begins', machine: machine.name });
     }
     log.events.splice(place, 0, ...begun);
@@ -53,10 +52,8 @@ export class Visits implements Operation {
     const { log, station, line } = this;
     const { load } = machine;
     const before = FLAWS.map((flaw) => line.tally[flaw]);
-    for (let i = 0; i < machine.loaded; i++) {
-      log.of(load[i]!).inCycle = false;
+    for (let i = 0; i < machine.loaded; i++)
       log.tell(load[i]!, { station, kind: 'ends', machine: machine.name });
-    }
     this.inner.finish?.(machine);
     for (let i = 0; i < machine.loaded; i++) {
       const row = load[i]!;
@@ -84,11 +81,10 @@ export class Visits implements Operation {
     log.reveal(row, { station, kind: 'mark', took: mark.took, grade });
   }
 
-  /** All parts of the sheet have a flaw: with it they are scrapped, or pass unseen. */
+  /** All parts of the sheet have a flaw, and those that are not scrapped for it pass unseen. */
   private flawed(flaw: (typeof FLAWS)[number], { load, loaded, outlets }: Machine): void {
-    for (let i = 0; i < loaded; i++) {
-      if (outlets[i] instanceof ScrapPile) this.log.of(load[i]!).fault = flaw;
-      else this.log.reveal(load[i]!, { station: this.station, kind: 'flaw', flaw });
-    }
+    for (let i = 0; i < loaded; i++)
+      if (!(outlets[i] instanceof ScrapPile))
+        this.log.reveal(load[i]!, { station: this.station, kind: 'flaw', flaw });
   }
 }

@@ -237,6 +237,33 @@ policies:
     expect(run).toThrow('holds at most 9 events');
   });
 
+  it('says of a part whose lot is not accepted that this is why, whatever its own readings were', () => {
+    // All parts are 1 mm too large, so that the first lot is sent away whole, and each of its sample is off limits, too.
+    const trace = of(
+      '61 s',
+      `
+stock:
+  sheet: { unlimited: true }
+parts:
+  tray: { features: { rim: { nominal: 10 mm, tolerance: 0.5 mm, made-at: forming, cavities: [1 mm] } } }
+stations:
+  forming: { does: form, takes: sheet, makes: tray, per-sheet: 1, cycle: 5 s, to: gauging }
+  gauging:
+    does: gauge
+    buffer: 9
+    cycle: 1 s
+    acceptance: { lot: 8, aql: 6.5 %, rejected: scrap }
+    measures: { rim: { repeatability: 0 mm } }
+    off-limits: scrap
+    to: good
+`,
+    );
+    const gauged = trace.events.filter((event) => event.kind === 'gauged');
+    expect(gauged.map(({ off }) => off)).toEqual([true, true]);
+    const why = trace.events.flatMap((event) => (event.kind === 'scrapped' ? [event.why] : []));
+    expect(why).toEqual(Array(8).fill('lot-rejected'));
+  });
+
   it('tells when disturbances and responses began and ended', () => {
     const trace = of(
       '100 s',

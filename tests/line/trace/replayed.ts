@@ -49,11 +49,8 @@ function walk({ events, parts }: Trace): Map<string, number> {
   return waiting;
 }
 
-/**
- * Compares what a trace tells with what the line itself counted, by ways of its own.
- * @param lots stations that judge whole lots: a trace says of a part of one what was wrong with the part, if anything was
- */
-export function expectAgreement(trace: Trace, outcome: Outcome, lots: ReadonlySet<string> = new Set()): void {
+/** Compares what a trace tells with what the line itself counted, by ways of its own. */
+export function expectAgreement(trace: Trace, outcome: Outcome): void {
   const { warmUp, end, stations, stocks, events, parts } = trace;
   const window = end - warmUp;
   const waiting = walk(trace);
@@ -76,7 +73,7 @@ export function expectAgreement(trace: Trace, outcome: Outcome, lots: ReadonlySe
         outcome.stockOutShares[name]!,
         9,
       );
-  expectSameCauses(trace, outcome, lots);
+  expectSameCauses(trace, outcome);
   expectSameCrews(trace, outcome);
   expectSameDemand(trace, outcome);
   expectCarried(trace);
@@ -156,15 +153,9 @@ function expectCarried({ events, parts }: Trace): void {
 }
 
 /** How many parts were scrapped at each station and for each cause, by the trace and by the line's own counts. */
-function expectSameCauses(
-  { events, warmUp }: Trace,
-  { causes, counts }: Outcome,
-  lots: ReadonlySet<string>,
-): void {
-  const ofLot = (station: string, cause: string) =>
-    lots.has(station) && cause !== 'broken-off' ? 'found wrong, or of a lot that was' : cause;
+function expectSameCauses({ events, warmUp }: Trace, { causes, counts }: Outcome): void {
   const add = (found: Map<string, number>, station: string, cause: string, parts: number) => {
-    const key = `${station}: ${ofLot(station, cause)}`;
+    const key = `${station}: ${cause}`;
     found.set(key, (found.get(key) ?? 0) + parts);
   };
   const traced = new Map<string, number>();
