@@ -2,7 +2,21 @@ import type { PartEvent } from '../../line/trace/part-events.ts';
 import type { Piece } from '../../line/trace/piece.ts';
 import type { Trace, Truth } from '../../line/trace/trace.ts';
 
-export type Value = string | number | boolean;
+/** A number that need not be whole, be it so or not: whose kind no name and no digit could tell. */
+export class Real {
+  readonly value: number;
+
+  constructor(value: number) {
+    this.value = value;
+  }
+
+  toJSON(): number {
+    return this.value;
+  }
+}
+
+/** What is said of an event; a bare number is a whole one. */
+export type Value = string | number | boolean | Real;
 export type Kind = 'integer' | 'float' | 'string' | 'boolean';
 
 /** One event of a log: to what it happened, and what is to be said of it, by the names of columns. */
@@ -43,7 +57,7 @@ function valuesOf(event: PartEvent): LogRow['values'] {
       return {
         ...{ known: event.known, off_limits: event.off },
         ...Object.fromEntries(
-          event.readings.map(({ feature, reading }) => [`reading_${feature}_mm`, reading]),
+          event.readings.map(({ feature, reading }) => [`reading_${feature}_mm`, new Real(reading)]),
         ),
       };
     case 'tried':
@@ -75,13 +89,13 @@ function partRow(event: PartEvent): LogRow {
 function truthValues(truth: Truth): LogRow['values'] {
   switch (truth.kind) {
     case 'size':
-      return { [`true_${truth.feature}_mm`]: truth.size };
+      return { [`true_${truth.feature}_mm`]: new Real(truth.size) };
     case 'flaw':
       return { true_flaw: truth.flaw };
     case 'mark':
       return { true_mark_took: truth.took, ...(truth.grade && { true_mark_grade: truth.grade }) };
     case 'clearances':
-      return Object.fromEntries(truth.clearances.map((mm, i) => [`clearance_${i + 1}_mm`, mm]));
+      return Object.fromEntries(truth.clearances.map((mm, i) => [`clearance_${i + 1}_mm`, new Real(mm)]));
   }
 }
 
@@ -155,7 +169,7 @@ export function logRows(trace: Trace, withTruth: boolean): LogRow[] {
     ),
     ...trace.adjustments.map(
       ({ at, setting, how, to }): LogRow => ({
-        ...{ at, event: how, values: { setting, to } },
+        ...{ at, event: how, values: { setting, to: new Real(to) } },
       }),
     ),
     ...orderRows(trace),
@@ -173,16 +187,16 @@ export function logRows(trace: Trace, withTruth: boolean): LogRow[] {
   return rows.sort((one, other) => one.at - other.at);
 }
 
-/** What kind of value stands under a name. */
-export function kindOf(name: string, value: Value): Kind {
-  if (typeof value !== 'number') return typeof value === 'boolean' ? 'boolean' : 'string';
-  return name === 'to' || /_(?:mm|s)$/.test(name) ? 'float' : 'integer';
+export function kindOf(value: Value): Kind {
+  if (value instanceof Real) return 'float';
+  if (typeof value === 'number') return 'integer';
+  return typeof value === 'boolean' ? 'boolean' : 'string';
 }
 
 /** The names of all values, with their kinds, in the order in which they first appear. */
 export function valueKinds(rows: readonly LogRow[]): ReadonlyMap<string, Kind> {
   const kinds = new Map<string, Kind>();
   for (const { values } of rows)
-    for (const name in values) if (!kinds.has(name)) kinds.set(name, kindOf(name, values[name]!));
+    for (const name in values) if (!kinds.has(name)) kinds.set(name, kindOf(values[name]!));
   return kinds;
 }

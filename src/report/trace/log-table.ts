@@ -3,14 +3,16 @@ import { type Cell, csvText } from '../csv.ts';
 import { originOf } from '../made-from.ts';
 import { originRows } from '../origin.ts';
 import { MADE_FROM_KEY } from '../record.ts';
-import { type Kind, type LogRow, type Value, valueKinds } from './log-rows.ts';
+import { type Kind, type LogRow, Real, type Value, valueKinds } from './log-rows.ts';
 import type { TraceSource } from './trace-json.ts';
 
 interface Column {
   readonly name: string;
   readonly kind: Kind;
-  readonly of: (row: LogRow, i: number) => Value | undefined;
+  readonly of: (row: LogRow, i: number) => Exclude<Value, Real> | undefined;
 }
+
+const plain = (value: Value | undefined) => (value instanceof Real ? value.value : value);
 
 /** The columns of a log: what each event is about, and what is said of it. */
 function columnsOf(rows: readonly LogRow[]): Column[] {
@@ -26,12 +28,13 @@ function columnsOf(rows: readonly LogRow[]): Column[] {
     { name: 'disturbance', kind: 'string', of: ({ disturbance }) => disturbance },
     { name: 'response', kind: 'string', of: ({ response }) => response },
     ...[...valueKinds(rows)].map(
-      ([name, kind]): Column => ({ name, kind, of: ({ values }) => values[name] }),
+      ([name, kind]): Column => ({ name, kind, of: ({ values }) => plain(values[name]) }),
     ),
   ];
 }
 
-const cell = (value: Value | undefined): Cell => (typeof value === 'boolean' ? String(value) : value);
+const cell = (value: Exclude<Value, Real> | undefined): Cell =>
+  typeof value === 'boolean' ? String(value) : value;
 
 /** One row an event. */
 export function logCsv(rows: readonly LogRow[]): string {

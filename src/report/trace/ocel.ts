@@ -2,7 +2,7 @@ import type { Trace } from '../../line/trace/trace.ts';
 import { originOf } from '../made-from.ts';
 import { originRows } from '../origin.ts';
 import { MADE_FROM_KEY, RUN } from '../record.ts';
-import { type Kind, kindOf, type LogRow, type Value } from './log-rows.ts';
+import { type Kind, kindOf, type LogRow, Real, type Value } from './log-rows.ts';
 import type { TraceSource } from './trace-json.ts';
 
 /** What the start of a run is called where a date is asked for: runs have none of their own. */
@@ -39,7 +39,8 @@ const timeText = (seconds: number) => new Date(ORIGIN + Math.round(seconds * 100
 /** The kind stands first and a number last, so that no two names give the same. */
 const ids = {
   part: (number: number) => `part/${number}`,
-  assembly: (number: number) => `assembly/${number}`,
+  /** What a part became when mates were joined to it, time by time. */
+  assembly: (part: number, time: number) => `assembly/${part}/${time}`,
   piece: (stock: string, piece: number) => `piece/${stock}/${piece}`,
   lot: (stock: string, lot: number) => `lot/${stock}/${lot}`,
   stock: (name: string) => `stock/${name}`,
@@ -55,6 +56,8 @@ const ids = {
 /** All objects, each once, in the order in which they come up. */
 class Objects {
   readonly all = new Map<string, OcelObject>();
+  /** How often mates have been joined to each part so far. */
+  private readonly joined = new Map<number, number>();
 
   add(
     id: string,
@@ -85,9 +88,26 @@ class Objects {
     const related = [{ objectId: of, qualifier: 'of lot' }];
     return this.add(ids.piece(stock, piece), 'piece', { stock, number: piece }, related, at);
   }
+
+  /** The assembly that a part is in; null where nothing has been joined to it. */
+  assemblyOf(part: number): string | null {
+    const time = this.joined.get(part);
+    return time === undefined ? null : ids.assembly(part, time);
+  }
+
+  /** A part and what it is in, with these mates. */
+  join(part: number, mates: readonly string[], at: number): string {
+    const related = [
+      { objectId: this.assemblyOf(part) ?? ids.part(part), qualifier: 'has part' },
+      ...mates.map((objectId) => ({ objectId, qualifier: 'has mate' })),
+    ];
+    const time = (this.joined.get(part) ?? 0) + 1;
+    this.joined.set(part, time);
+    return this.add(ids.assembly(part, time), 'assembly', { part, number: time }, related, at);
+  }
 }
 
-/** Whether the part and its mates are one from this event on. */
+/** Whether the part, with what it has already, and these mates are one from this event on. */
 const joins = ({ event, values }: LogRow) =>
   event === 'tried' && (values.result === 'fits' || values.result === 'pressed');
 
@@ -115,14 +135,9 @@ function relationsOf(row: LogRow, objects: Objects, machines: ReadonlyMap<string
     const from =
       row.event === 'started' ? made.map((objectId) => ({ objectId, qualifier: 'made from' })) : [];
     relate(objects.add(ids.part(part), 'part', { number: part }, from, at), 'part');
-    if (joins(row)) {
-      const parts = [
-        { objectId: ids.part(part), qualifier: 'has part' },
-        ...made.map((objectId) => ({ objectId, qualifier: 'has mate' })),
-      ];
-      relate(objects.add(ids.assembly(part), 'assembly', { number: part }, parts, at), 'makes');
-    } else if (row.event === 'good' && objects.all.has(ids.assembly(part)))
-      relate(ids.assembly(part), 'assembly');
+    const within = objects.assemblyOf(part);
+    if (within !== null) relate(within, 'assembly');
+    if (joins(row)) relate(objects.join(part, made, at), 'makes');
   }
   for (const id of made) relate(id, row.event === 'started' ? 'from' : 'mate');
   if (station !== undefined) relate(ids.station(station), 'at');
@@ -159,7 +174,7 @@ function typesOf(
   for (const { type, attributes } of them) {
     if (!types.has(type)) types.set(type, new Map());
     const known = types.get(type)!;
-    for (const { name, value } of attributes) if (!known.has(name)) known.set(name, kindOf(name, value));
+    for (const { name, value } of attributes) if (!known.has(name)) known.set(name, kindOf(value));
   }
   return [...types].map(([name, attributes]) => ({
     name,
@@ -178,7 +193,8 @@ export function ocelText(rows: readonly LogRow[], { trace, from }: TraceSource, 
   objects.add(RUN, 'run', {
     ...Object.fromEntries(originRows(originOf(from, String(trace.seed)))),
     ...{ title: from.scenario.title, policy: trace.policy, seed: trace.seed },
-    ...{ warm_up_s: trace.warmUp, end_s: trace.end, [MADE_FROM_KEY]: JSON.stringify(madeFrom) },
+    ...{ warm_up_s: new Real(trace.warmUp), end_s: new Real(trace.end) },
+    [MADE_FROM_KEY]: JSON.stringify(madeFrom),
   });
   const machines = addStations(trace, objects);
   const events = rows.map(

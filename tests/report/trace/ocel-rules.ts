@@ -30,12 +30,14 @@ const SCHEMA = of({
   ),
 });
 
+const validate = new Ajv({ allowUnionTypes: true }).compile(SCHEMA);
+
 interface Typed {
   readonly id: string;
   readonly type: string;
   readonly time?: string;
   readonly attributes: readonly { readonly name: string; readonly value: unknown }[];
-  readonly relationships: readonly { readonly objectId: string }[];
+  readonly relationships: readonly { readonly objectId: string; readonly qualifier?: string }[];
 }
 interface Type {
   readonly name: string;
@@ -56,11 +58,13 @@ const FITS: Readonly<Record<string, (value: unknown) => boolean>> = {
   boolean: (value) => typeof value === 'boolean',
 };
 
-const twice = (names: readonly string[]) => names.filter((name, i) => names.indexOf(name) < i);
+function twice(names: readonly string[]): string[] {
+  const seen = new Set<string>();
+  return names.filter((name) => seen.size === seen.add(name).size);
+}
 
 /** What of the document breaks a rule; nothing where it keeps all. */
 export function brokenRules(document: unknown): string[] {
-  const validate = new Ajv({ allowUnionTypes: true }).compile(SCHEMA);
   if (!validate(document))
     return (validate.errors ?? []).map(({ instancePath, message }) => `${instancePath} ${message}`);
   const { eventTypes, objectTypes, events, objects } = document as unknown as Ocel;

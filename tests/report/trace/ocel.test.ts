@@ -6,10 +6,8 @@ import { blanks, small } from '../../line/small-line.ts';
 import { brokenRules, type Ocel } from './ocel-rules.ts';
 import { SOURCE } from './traced-sample.ts';
 
-const made = (withTruth = false) => {
-  const source = SOURCE();
-  return JSON.parse(ocelText(logRows(source.trace, withTruth), source, {})) as Ocel;
-};
+const made = (withTruth = false, trace = SOURCE().trace) =>
+  JSON.parse(ocelText(logRows(trace, withTruth), { ...SOURCE(), trace }, {})) as Ocel;
 
 /** The minimal example of the format's public description, which must pass; what is left out of it are empty lists. */
 const MINIMAL: Ocel = {
@@ -91,23 +89,90 @@ demand: { every: 25 s, pieces: 1, due-after: 1 s, finished-goods: { at-start: 0,
       time: '2000-01-01T00:00:12.000Z',
       relationships: [
         { objectId: 'part/1', qualifier: 'part' },
-        { objectId: 'assembly/1', qualifier: 'makes' },
+        { objectId: 'assembly/1/1', qualifier: 'makes' },
         { objectId: 'piece/frame/1', qualifier: 'mate' },
         { objectId: 'station/fitting', qualifier: 'at' },
       ],
     });
     const object = (id: string) => objects.find((it) => it.id === id)!;
-    expect(object('assembly/1').relationships).toEqual([
+    expect(object('assembly/1/1').relationships).toEqual([
       { objectId: 'part/1', qualifier: 'has part' },
       { objectId: 'piece/frame/1', qualifier: 'has mate' },
     ]);
     expect(object('part/2').relationships).toEqual([{ objectId: 'piece/sheet/1', qualifier: 'made from' }]);
     expect(object('piece/frame/1').relationships).toEqual([{ objectId: 'lot/frame/0', qualifier: 'of lot' }]);
     // Part 2 does not fit, so there is no assembly of it.
-    expect(objects.map(({ id }) => id)).not.toContain('assembly/2');
+    expect(objects.map(({ id }) => id)).not.toContain('assembly/2/1');
     expect(object('machine/fitting/2').attributes).toMatchObject([{ name: 'name', value: 'fitting 2' }]);
     expect(object('run/1').attributes.find(({ name }) => name === 'command')!.value).toBe(
       'mendline trace odd.yaml --seed 1',
     );
+  });
+
+  it('has an assembly for each time that mates are joined, the one before as a part of it', () => {
+    // A blank is cut by 10 s, gets a bolt at 12 s and a nut at 15 s.
+    const text = blanks(`
+  cut: { does: work, takes: blank, cycle: 10 s, to: one }
+  one: { does: assemble, buffer: 2, takes: [bolt], cycle: 2 s, fits: [], misfit: scrap, to: two }
+  two: { does: assemble, buffer: 2, takes: [nut], cycle: 3 s, fits: [], misfit: scrap, to: good }
+`).replace('stock:', 'stock:\n  bolt: { unlimited: true }\n  nut: { unlimited: true }');
+    const { trace } = traced(small('15 s', text), 'carry on', 1);
+    const { events, objects } = made(false, trace);
+    const relations = (type: string) =>
+      events.filter((event) => event.type === type).map(({ relationships }) => relationships);
+    const at = (station: string) => ({ objectId: `station/${station}`, qualifier: 'at' });
+    expect(relations('tried')).toEqual([
+      [
+        { objectId: 'part/1', qualifier: 'part' },
+        { objectId: 'assembly/1/1', qualifier: 'makes' },
+        { objectId: 'piece/bolt/1', qualifier: 'mate' },
+        at('one'),
+      ],
+      [
+        { objectId: 'part/1', qualifier: 'part' },
+        { objectId: 'assembly/1/1', qualifier: 'assembly' },
+        { objectId: 'assembly/1/2', qualifier: 'makes' },
+        { objectId: 'piece/nut/1', qualifier: 'mate' },
+        at('two'),
+      ],
+    ]);
+    expect(relations('good')).toEqual([
+      [
+        { objectId: 'part/1', qualifier: 'part' },
+        { objectId: 'assembly/1/2', qualifier: 'assembly' },
+        at('two'),
+      ],
+    ]);
+    const assemblies = objects.filter(({ type }) => type === 'assembly');
+    expect(assemblies.map(({ id, relationships }) => [id, relationships])).toEqual([
+      [
+        'assembly/1/1',
+        [
+          { objectId: 'part/1', qualifier: 'has part' },
+          { objectId: 'piece/bolt/1', qualifier: 'has mate' },
+        ],
+      ],
+      [
+        'assembly/1/2',
+        [
+          { objectId: 'assembly/1/1', qualifier: 'has part' },
+          { objectId: 'piece/nut/1', qualifier: 'has mate' },
+        ],
+      ],
+    ]);
+  });
+
+  it('takes the kinds of values from what they are, whatever the stocks are called', () => {
+    const text = blanks(`
+  cut: { does: work, takes: blank, cycle: 10 s, to: one }
+  one: { does: assemble, buffer: 2, takes: [rod_mm], cycle: 2 s, fits: [], misfit: scrap, to: good }
+`).replace('stock:', 'stock:\n  rod_mm: { unlimited: true }');
+    const { trace } = traced(small('15 s', text), 'carry on', 1);
+    const tried = made(false, trace).eventTypes.find(({ name }) => name === 'tried')!;
+    expect(tried.attributes).toEqual([
+      { name: 'result', type: 'string' },
+      { name: 'mate_lot_rod_mm', type: 'integer' },
+      { name: 'mate_piece_rod_mm', type: 'integer' },
+    ]);
   });
 });
