@@ -1,8 +1,8 @@
-import { createHash } from 'node:crypto';
+import { createHash, type Hash } from 'node:crypto';
 import type { Trace } from '../line/trace/trace.ts';
 import { wrap } from '../report/columns.ts';
 import { typed } from '../report/origin.ts';
-import { OutputFolder } from '../report/output-folder.ts';
+import { OutputFolder, type Pieces } from '../report/output-folder.ts';
 import { partText } from '../report/trace/part-text.ts';
 import { runText } from '../report/trace/run-text.ts';
 import { partJson, runJson, type TraceSource } from '../report/trace/trace-json.ts';
@@ -35,13 +35,21 @@ function refuseUnknown(part: number, { parts, seed, policy }: Trace): void {
   throw new UsageError(`--part ${part} does not exist; under seed ${seed} and policy "${policy}" ${there}`);
 }
 
+function* hashed(pieces: Pieces, hash: Hash): Pieces {
+  for (const piece of pieces) {
+    hash.update(piece);
+    yield piece;
+  }
+}
+
 /** Writes the event log and returns the names of its files. */
 async function writeLog(source: TraceSource, folder: OutputFolder, withTruth: boolean): Promise<string[]> {
   const { logFiles, logOrigin } = await import('../report/trace/log-files.ts');
   const sha256: Record<string, string> = {};
   for (const { name, content } of logFiles(source, withTruth)) {
-    folder.write(name, content);
-    sha256[name] = createHash('sha256').update(content).digest('hex');
+    const hash = createHash('sha256');
+    folder.write(name, hashed(content, hash));
+    sha256[name] = hash.digest('hex');
   }
   folder.write('origin.json', logOrigin(source, sha256));
   return [...Object.keys(sha256), 'origin.json'];
@@ -52,7 +60,7 @@ export async function traceCommand(given: Given): Promise<number> {
   const { part, trueValues, json, out } = given;
   const run = await runToTrace(given);
   const { scenario } = run.read;
-  const folder = out === undefined ? null : new OutputFolder(out);
+  const folder = out === undefined ? null : OutputFolder.tried(out);
   const trace = await traceOf(run, given.seed);
   if (part !== undefined) refuseUnknown(part, trace);
   const words = ['trace', ...runWords(given, run.policy)];

@@ -69,10 +69,20 @@ function field(cell: Cell): string {
   return /[",;\t\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
-/** A heading and its rows by RFC 4180. */
-export function csvText(names: readonly string[], rows: readonly (readonly Cell[])[]): string {
-  return [names, ...rows].map((row) => `${row.map(field).join(',')}\r\n`).join('');
+const line = (row: readonly Cell[]): string => `${row.map(field).join(',')}\r\n`;
+
+/** A heading and its rows by RFC 4180, line by line. */
+export function* csvLines(
+  names: readonly string[],
+  rows: Iterable<readonly Cell[]>,
+): Generator<string, void, undefined> {
+  yield line(names);
+  for (const row of rows) yield line(row);
 }
+
+/** The same as one text. */
+export const csvText = (names: readonly string[], rows: readonly (readonly Cell[])[]): string =>
+  [...csvLines(names, rows)].join('');
 
 /** One row a run, in keyed units, with every digit; an empty field where the run gives no value. */
 export function runsCsv(outcomes: readonly Outcome[]): string {

@@ -21,23 +21,40 @@ export class UnwritableError extends Error {
   }
 }
 
-/** Makes the folder and those above it, one by one: asked to do it by itself, Node may never return on odd file systems. */
-function makeFolder(path: string): void {
+/**
+ * Makes the folder and those above it, one by one: asked to do it by itself, Node may never return on odd file systems.
+ * @returns those that were not there
+ */
+function makeFolder(path: string): string[] {
   if (existsSync(path)) {
-    if (statSync(path).isDirectory()) return;
+    if (statSync(path).isDirectory()) return [];
     throw Object.assign(new Error(`${path} is a file`), { code: 'ENOTDIR' });
   }
-  makeFolder(dirname(path));
+  const above = makeFolder(dirname(path));
   mkdirSync(path);
+  return [...above, path];
 }
 
-/** Text by pieces, so that all of it need not be in memory at once. */
-export type Pieces = Generator<string>;
+/** Text or bytes by pieces, so that all of it need not be in memory at once. */
+export type Pieces = Generator<string | Uint8Array>;
+
+/** Characters of text that are written at once: a piece by itself may be a line. */
+const AT_ONCE = 1_000_000;
 
 function writePieces(path: string, pieces: Pieces): void {
   const fd = openSync(path, 'w');
+  let text = '';
+  const write = () => {
+    if (text !== '') writeFileSync(fd, text);
+    text = '';
+  };
   try {
-    for (const piece of pieces) writeFileSync(fd, piece);
+    for (const piece of pieces) {
+      if (typeof piece === 'string') text += piece;
+      if (typeof piece !== 'string' || text.length > AT_ONCE) write();
+      if (typeof piece !== 'string') writeFileSync(fd, piece);
+    }
+    write();
   } finally {
     closeSync(fd);
   }
@@ -46,17 +63,25 @@ function writePieces(path: string, pieces: Pieces): void {
 /** A folder that reports go to. Each file appears whole or not at all. */
 export class OutputFolder {
   readonly path: string;
+  private readonly made: readonly string[];
 
   /** Makes the folder if need be and tries to write in it, so that a bad place is known before any run. */
   constructor(path: string) {
     this.path = path;
     try {
-      makeFolder(path);
+      this.made = makeFolder(path);
     } catch (error) {
       throw new UnwritableError(path, error);
     }
     const probe = this.write('.mendline-probe', '');
     rmSync(probe);
+  }
+
+  /** A folder that was tried and is left as it was before, so that what is refused later leaves none; the first file makes it. */
+  static tried(path: string): OutputFolder {
+    const folder = new OutputFolder(path);
+    for (const made of folder.made.toReversed()) rmdirSync(made);
+    return folder;
   }
 
   /** Writes a file, which may be one in a folder of this one, and returns its path. */

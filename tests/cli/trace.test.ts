@@ -75,6 +75,16 @@ describe('mendline trace', () => {
       expect(content(`again/${name}`).equals(content(`log/${name}`)), name).toBe(true);
   });
 
+  it('refuses a run that is far too long soon, and leaves no folder', async () => {
+    at.file('long.yaml', quick().replace('length: 1 h', 'length: 20000 h'));
+    const { code, out, err } = await at.mendline(['trace', 'long.yaml', '--out', 'log']);
+    expect({ code, out }).toEqual({ code: 4, out: '' });
+    expect(err.replace(/\s+/g, ' ')).toMatch(
+      /at most 2000000 events of parts, .* would come to about \d+; give/,
+    );
+    expect(at.files()).toEqual(['cell.yaml', 'long.yaml']);
+  });
+
   it('exits 5 where the folder cannot be written', async () => {
     const { code, out, err } = await trace('--out', 'cell.yaml');
     expect({ code, out }).toEqual({ code: 5, out: '' });

@@ -21,6 +21,27 @@ describe('OutputFolder', () => {
     expect(readdirSync(join(folder.path, 'charts'))).toEqual(['y.bin']);
   });
 
+  it('is left as it was where it was only tried, and made by the first file', () => {
+    const folder = OutputFolder.tried(join(at, 'a', 'b'));
+    expect(readdirSync(at)).toEqual([]);
+    folder.write('x.txt', 'x');
+    expect(readdirSync(folder.path)).toEqual(['x.txt']);
+    OutputFolder.tried(folder.path);
+    expect(readdirSync(folder.path)).toEqual(['x.txt']);
+  });
+
+  it('writes what comes by pieces, text and bytes, in their order', () => {
+    const pieces = function* () {
+      yield 'a';
+      yield 'ä'.repeat(1_500_000);
+      yield new Uint8Array([1, 2]);
+      yield 'z';
+    };
+    const path = new OutputFolder(at).write('x', pieces());
+    const read = readFileSync(path);
+    expect(read.equals(Buffer.concat([...pieces()].map((piece) => Buffer.from(piece as string))))).toBe(true);
+  });
+
   it('says where a file stands in the way of a folder', () => {
     const folder = new OutputFolder(at);
     writeFileSync(join(at, 'charts'), '');

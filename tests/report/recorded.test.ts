@@ -4,6 +4,7 @@ import { recordIn } from '../../src/report/record.ts';
 import { recordedIn } from '../../src/report/recorded.ts';
 import { logFiles } from '../../src/report/trace/log-files.ts';
 import { SOURCE } from './trace/traced-sample.ts';
+import { written } from './trace/written.ts';
 
 const SOUND = {
   format: 'mendline comparison 2',
@@ -37,10 +38,9 @@ describe('recordedIn', () => {
   it('reads what an event log says of itself, as a table and in the open standard, and what a page says', () => {
     const files = logFiles(SOURCE(), false);
     for (const { name, content } of files.slice(1)) {
-      const found = recordedIn(typeof content === 'string' ? bytes(content) : content);
-      expect(found, name).toMatchObject({ kind: { command: 'trace' }, file: name });
+      expect(recordedIn(written(content)), name).toMatchObject({ kind: { command: 'trace' }, file: name });
     }
-    expect(recordIn(bytes(String(files[0]!.content)))).toBeUndefined();
+    expect(recordIn(written(files[0]!.content))).toBeUndefined();
     const page = (madeFrom?: object) => {
       const skip = { id: 'a', text: 'b' };
       const title = '<script type="application/json" id="made-from">{}</script>';
@@ -55,9 +55,9 @@ describe('recordedIn', () => {
   });
 
   it('takes a file of an event log that is cut off, or has another run, for one that says nothing', () => {
-    const [, parquet, ocel] = logFiles(SOURCE(), false).map(({ content }) => content);
-    expect(recordIn((parquet as Uint8Array).subarray(0, 200))).toBeUndefined();
-    expect(recordIn(bytes((ocel as string).replaceAll('run/1', 'run/2')))).toBeUndefined();
+    const [, parquet, ocel] = logFiles(SOURCE(), false).map(({ content }) => written(content));
+    expect(recordIn(parquet!.subarray(0, 200))).toBeUndefined();
+    expect(recordIn(bytes(ocel!.toString().replaceAll('run/1', 'run/2')))).toBeUndefined();
     expect(recordIn(bytes('{ "objects": [null, 3, { "id": "run/1" }] }'))).toBeUndefined();
   });
 

@@ -27,14 +27,18 @@ type Growing<Of> = { -readonly [Key in keyof Of]: Of[Key] };
 type Told<Of> = Of extends PartEvent | Truth ? Omit<Of, 'at' | 'part'> : never;
 
 /** More events of parts than these would not fit into memory with all that is made of them. */
-const MOST_EVENTS = 4_000_000;
+const MOST_EVENTS = 2_000_000;
+/** Of these, what tells how many there will be; and how many times too many those must be. */
+const [TELLING, TOO_MANY] = [1 / 16, 2];
 
 /** The run is too long to write down all that happens in it. */
 export class TraceTooLongError extends Error {
-  constructor(most: number, now: number) {
-    const hours = Number((now / 3600).toPrecision(3));
+  /** @param had as many as it had by `now`, s; it ends at `end` */
+  constructor(most: number, had: number, now: number, end: number) {
+    const three = (value: number) => Number(value.toPrecision(3));
     super(
-      `a trace holds at most ${most} events of parts, and this run had as many after ${hours} h; give it a shorter "length" under "run"`,
+      `a trace holds at most ${most} events of parts, and this run had ${had} after ${three(now / 3600)} of ` +
+        `${three(end / 3600)} h, so that it would come to about ${three((had / now) * end)}; give it a shorter "length" under "run"`,
     );
     this.name = 'TraceTooLongError';
   }
@@ -47,12 +51,20 @@ export class Log {
   readonly parts: Growing<TracedPart>[] = [];
   private readonly line: Line;
   private readonly most: number;
+  private readonly end: number;
+  /** So many events are the next to tell how many there will be. */
+  private telling: number;
   private readonly rows: Followed[] = [];
 
-  /** @param most how many events of parts it holds */
-  constructor(line: Line, most = MOST_EVENTS) {
+  /**
+   * @param end when the run ends, s
+   * @param most how many events of parts it holds
+   */
+  constructor(line: Line, end: number, most = MOST_EVENTS) {
     this.line = line;
+    this.end = end;
     this.most = most;
+    this.telling = most * TELLING;
   }
 
   get now(): number {
@@ -69,12 +81,21 @@ export class Log {
    * @throws TraceTooLongError
    */
   start(row: number): void {
-    if (this.events.length >= this.most) throw new TraceTooLongError(this.most, this.now);
+    if (this.events.length >= Math.min(this.telling, this.most)) this.refuseTooMany();
     const number = this.parts.push({
       number: this.parts.length + 1,
       ...{ started: this.now, station: '', from: null, left: null },
     });
     this.rows[row] = new Followed(number);
+  }
+
+  /** A run that is far too long is refused before all of it that fits has been done. */
+  private refuseTooMany(): void {
+    const { most, now, end } = this;
+    const had = this.events.length;
+    if (had >= most || (now > 0 && (had / now) * end > TOO_MANY * most))
+      throw new TraceTooLongError(most, had, now, end);
+    this.telling = 2 * had;
   }
 
   /** Says where a part that has just been started is, and what it was made from. */

@@ -56,7 +56,8 @@ export class Recorder {
 
   /** Follows a line, of which all is built that there will be, before its first part. It throws as it runs: TraceTooLongError. */
   follow(line: Line, scenario: Scenario): void {
-    const log = new Log(line, this.most);
+    const { warmUp, length } = scenario.run;
+    const log = new Log(line, warmUp + length, this.most);
     const supply = new Supply(line);
     // Before the moves, as a part leaves its carrier before it leaves the line.
     followCarriers(line, scenario, log);

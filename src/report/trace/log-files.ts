@@ -1,4 +1,5 @@
 import { EVENTS_FORMAT } from '../documents.ts';
+import type { Pieces } from '../output-folder.ts';
 import { logRows } from './log-rows.ts';
 import { logCsv, logParquet } from './log-table.ts';
 import { ORIGIN, ocelText } from './ocel.ts';
@@ -6,7 +7,7 @@ import { head, type TraceSource } from './trace-json.ts';
 
 interface LogFile {
   readonly name: string;
-  readonly content: string | Uint8Array;
+  readonly content: Pieces;
 }
 
 /** The event log of a run as files: a table twice, and the same in an open standard. */

@@ -1,6 +1,7 @@
 import type { Trace } from '../../line/trace/trace.ts';
 import { originOf } from '../made-from.ts';
 import { originRows } from '../origin.ts';
+import type { Pieces } from '../output-folder.ts';
 import { MADE_FROM_KEY, RUN } from '../record.ts';
 import { type Kind, kindOf, type LogRow, Real, type Value } from './log-rows.ts';
 import type { TraceSource } from './trace-json.ts';
@@ -58,6 +59,11 @@ class Objects {
   readonly all = new Map<string, OcelObject>();
   /** How often mates have been joined to each part so far. */
   private readonly joined = new Map<number, number>();
+
+  /** The events come again, from the first on; the objects are known. */
+  again(): void {
+    this.joined.clear();
+  }
 
   add(
     id: string,
@@ -188,7 +194,11 @@ function typesOf(
  * comes from stands in the one object of the type "run". One event or object a line.
  * @param madeFrom where it comes from, as data
  */
-export function ocelText(rows: readonly LogRow[], { trace, from }: TraceSource, madeFrom: object): string {
+export function* ocelText(
+  rows: readonly LogRow[],
+  { trace, from }: TraceSource,
+  madeFrom: object,
+): Pieces {
   const objects = new Objects();
   objects.add(RUN, 'run', {
     ...Object.fromEntries(originRows(originOf(from, String(trace.seed)))),
@@ -197,23 +207,34 @@ export function ocelText(rows: readonly LogRow[], { trace, from }: TraceSource, 
     [MADE_FROM_KEY]: JSON.stringify(madeFrom),
   });
   const machines = addStations(trace, objects);
-  const events = rows.map(
-    (row, i): OcelEvent => ({
-      id: `event/${i + 1}`,
-      type: row.event,
-      time: timeText(row.at),
-      attributes: Object.entries(row.values).map(([name, value]) => ({ name, value })),
-      relationships: relationsOf(row, objects, machines),
-    }),
-  );
-  const sections = {
-    eventTypes: typesOf(events),
-    objectTypes: typesOf(objects.all.values()),
-    events,
-    objects: [...objects.all.values()],
+  // Gone through twice, as types come first and all events need not be in memory at once.
+  const events = function* (): Generator<OcelEvent> {
+    objects.again();
+    for (const [i, row] of rows.entries())
+      yield {
+        id: `event/${i + 1}`,
+        type: row.event,
+        time: timeText(row.at),
+        attributes: Object.entries(row.values).map(([name, value]) => ({ name, value })),
+        relationships: relationsOf(row, objects, machines),
+      };
   };
-  const each = Object.entries(sections).map(
-    ([name, them]) => `"${name}":[\n${them.map((it) => JSON.stringify(it)).join(',\n')}\n]`,
-  );
-  return `{\n${each.join(',\n')}\n}\n`;
+  yield '{\n';
+  yield* section('eventTypes', typesOf(events()));
+  yield ',\n';
+  yield* section('objectTypes', typesOf(objects.all.values()));
+  yield ',\n';
+  yield* section('events', events());
+  yield ',\n';
+  yield* section('objects', objects.all.values());
+  yield '\n}\n';
+}
+
+function* section(name: string, them: Iterable<object>): Pieces {
+  let before = `"${name}":[\n`;
+  for (const one of them) {
+    yield before + JSON.stringify(one);
+    before = ',\n';
+  }
+  yield '\n]';
 }

@@ -31,6 +31,15 @@ const two = blanks(`
   second: { does: work, buffer: 1, cycle: 12 s, to: good }
 `);
 
+const messageOf = (act: () => unknown): string => {
+  try {
+    act();
+  } catch (error) {
+    return (error as Error).message;
+  }
+  return '';
+};
+
 describe('what is written down of a run', () => {
   it('follows each part, worked out by hand', () => {
     const trace = of('35 s', two);
@@ -235,6 +244,16 @@ policies:
     const run = () => simulate(small('35 s', two), 'carry on', 1, false, undefined, new Recorder(9));
     expect(run).toThrow(TraceTooLongError);
     expect(run).toThrow('holds at most 9 events');
+  });
+
+  it('is refused early where it would be far too long, with what it would come to', () => {
+    // Seven events a part from 10 s on, and a part each 12 s: 58 a minute and a half, some 2,000 in an hour.
+    const run = () => simulate(small('1 h', two), 'carry on', 1, false, undefined, new Recorder(800));
+    expect(run).toThrow(TraceTooLongError);
+    const [, had, hours, about] = /had (\d+) after ([\d.]+) of 1 h, .* about (\d+)/.exec(messageOf(run))!;
+    expect(Number(had)).toBeLessThan(800 / 8);
+    expect(Number(hours)).toBeLessThan(0.1);
+    expect(Number(about)).toBeGreaterThan(1600);
   });
 
   it('says of a part whose lot is not accepted that this is why, whatever its own readings were', () => {

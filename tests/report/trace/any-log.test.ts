@@ -8,6 +8,7 @@ import { parseScenario } from '../../../src/scenario/parse.ts';
 import { madeUpLine } from '../../line/made-up-line.ts';
 import { brokenRules, type Ocel } from './ocel-rules.ts';
 import { SOURCE } from './traced-sample.ts';
+import { written } from './written.ts';
 
 /** Lines in the default run. */
 const LINES = 15;
@@ -21,7 +22,9 @@ it('the log of any line keeps the rules of OCEL, and makes each assembly once of
       const scenario = parseScenario(text, 'any.yaml');
       try {
         const { trace } = traced(scenario, scenario.policies[0]!.name, seed);
-        const document = JSON.parse(ocelText(logRows(trace, true), { ...SOURCE(), trace }, {})) as Ocel;
+        const document = JSON.parse(
+          written(ocelText(logRows(trace, true), { ...SOURCE(), trace }, {})).toString(),
+        ) as Ocel;
         expect(brokenRules(document)).toEqual([]);
         const { events, objects } = document;
         for (const { type } of [...events, ...objects]) seen.add(type);

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { logRows } from '../../../src/report/trace/log-rows.ts';
 import { logCsv, logParquet } from '../../../src/report/trace/log-table.ts';
 import { SOURCE } from './traced-sample.ts';
+import { written } from './written.ts';
 
 const bufferOf = (bytes: Uint8Array): ArrayBuffer => new Uint8Array(bytes).buffer;
 /** No field of the sample has a comma or a quotation mark. */
@@ -17,7 +18,7 @@ const table = (csv: string) => {
 describe('the event log as a table', () => {
   it('has a row for each event in the order of time, worked out by hand', () => {
     const { trace } = SOURCE();
-    const rows = table(logCsv(logRows(trace, false)));
+    const rows = table(written(logCsv(logRows(trace, false))).toString());
     expect(rows.map(({ event_id }) => Number(event_id))).toEqual(rows.map((_, i) => i + 1));
     const times = rows.map(({ time_s }) => Number(time_s));
     expect(times).toEqual([...times].sort((one, other) => one - other));
@@ -43,13 +44,13 @@ describe('the event log as a table', () => {
       reading_rim_mm: '12.25',
     });
     expect(Object.keys(rows[0]!).filter((name) => name.startsWith('true_'))).toEqual([]);
-    expect(Object.keys(table(logCsv(logRows(trace, true)))[0]!)).toEqual(
+    expect(Object.keys(table(written(logCsv(logRows(trace, true))).toString())[0]!)).toEqual(
       expect.arrayContaining(['true_rim_mm', 'true_mark_took', 'clearance_1_mm']),
     );
   });
 
   it('guards names that a spreadsheet would run', () => {
-    const csv = logCsv(logRows(SOURCE().trace, false));
+    const csv = written(logCsv(logRows(SOURCE().trace, false))).toString();
     expect(csv).toContain(",'=gauging,");
     expect(csv).toContain(",'@off,");
     expect(csv).not.toMatch(/(?:^|[,\r\n])[=+@]/);
@@ -58,13 +59,13 @@ describe('the event log as a table', () => {
   it('says the same as Parquet, and there where it comes from', async () => {
     const source = SOURCE();
     const rows = logRows(source.trace, true);
-    const file = bufferOf(logParquet(rows, source, {}));
+    const file = bufferOf(written(logParquet(rows, source, {})));
     const read = await parquetReadObjects({ file });
-    const written = table(logCsv(rows));
-    expect(read.map((row) => Object.keys(row))).toEqual(written.map((row) => Object.keys(row)));
+    const csv = table(written(logCsv(rows)).toString());
+    expect(read.map((row) => Object.keys(row))).toEqual(csv.map((row) => Object.keys(row)));
     for (const [i, row] of read.entries())
       for (const [name, value] of Object.entries(row))
-        expect(value === null ? '' : String(value), name).toBe(written[i]![name]!.replace(/^'/, ''));
+        expect(value === null ? '' : String(value), name).toBe(csv[i]![name]!.replace(/^'/, ''));
     const { key_value_metadata: metadata } = parquetMetadata(file);
     expect(metadata).toContainEqual({ key: 'mendline command', value: 'mendline trace odd.yaml --seed 1' });
     expect(metadata).toContainEqual({ key: 'mendline SHA-256 of scenario', value: '0'.repeat(64) });

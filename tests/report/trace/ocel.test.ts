@@ -5,9 +5,12 @@ import { ocelText } from '../../../src/report/trace/ocel.ts';
 import { blanks, small } from '../../line/small-line.ts';
 import { brokenRules, type Ocel } from './ocel-rules.ts';
 import { SOURCE } from './traced-sample.ts';
+import { written } from './written.ts';
 
 const made = (withTruth = false, trace = SOURCE().trace) =>
-  JSON.parse(ocelText(logRows(trace, withTruth), { ...SOURCE(), trace }, {})) as Ocel;
+  JSON.parse(
+    written(ocelText(logRows(trace, withTruth), { ...SOURCE(), trace }, {})).toString(),
+  ) as Ocel;
 
 /** The minimal example of the format's public description, which must pass; what is left out of it are empty lists. */
 const MINIMAL: Ocel = {
@@ -67,8 +70,7 @@ carriers: { nest: { number: 2, from: first, return: 5 s } }
 demand: { every: 25 s, pieces: 1, due-after: 1 s, finished-goods: { at-start: 0, most: 8 } }
 `,
     );
-    const source = { ...SOURCE(), trace: traced(scenario, 'carry on', 1).trace };
-    const document = JSON.parse(ocelText(logRows(source.trace, false), source, {})) as Ocel;
+    const document = made(false, traced(scenario, 'carry on', 1).trace);
     expect(brokenRules(document)).toEqual([]);
     const related = (type: string) =>
       document.events.find((event) => event.type === type)!.relationships.map(({ objectId }) => objectId);
@@ -76,6 +78,14 @@ demand: { every: 25 s, pieces: 1, due-after: 1 s, finished-goods: { at-start: 0,
     expect(related('on-carrier')).toEqual(['part/1', 'station/first', 'carriers/nest']);
     expect(related('handed over')).toEqual(['part/1', 'order/1']);
     expect(related('order comes')).toEqual(['order/1']);
+  });
+
+  it('is written event by event, so that no text of all of them is made', () => {
+    const source = SOURCE();
+    const rows = logRows(source.trace, true);
+    const pieces = [...ocelText(rows, source, {})];
+    expect(pieces.length).toBeGreaterThan(rows.length);
+    expect(Math.max(...pieces.map(({ length }) => length))).toBeLessThan(1500);
   });
 
   it('relates what happens to parts, pieces, lots, assemblies, stations and machines', () => {
