@@ -20,6 +20,8 @@ import {
 
 /** Of the viewer's time: what a frame may move the line on by at most, so that a pause of the browser is none of the run. */
 const LONGEST_STEP = 100;
+/** Of the viewer's time, ms: how often what the slider says is brought up to date while it plays. */
+const SAID_EVERY = 1000;
 /** Events at one moment that are told by name. */
 const TOLD = 4;
 
@@ -31,8 +33,16 @@ class Texts {
     if (this.isNew(id, text)) byId(id).textContent = text;
   }
 
+  /** A button that had the focus gives it to that of the same part, and one whose part has gone to the table around it. */
   html(id: string, html: string): void {
-    if (this.isNew(id, html)) byId(id).innerHTML = html;
+    if (!this.isNew(id, html)) return;
+    const its = byId(id);
+    const focused = document.activeElement as HTMLElement | null;
+    const had = focused !== null && its.contains(focused);
+    its.innerHTML = html;
+    if (!had) return;
+    const same = its.querySelector<HTMLElement>(`[data-part="${focused.dataset.part}"]`);
+    (same ?? its.querySelector<HTMLElement>('[tabindex]'))?.focus({ preventScroll: true });
   }
 
   private isNew(id: string, text: string): boolean {
@@ -52,6 +62,10 @@ class WatchPage {
   private followed = 0;
   /** When the last frame was drawn, while it plays; null while it stands. */
   private last: number | null = null;
+  /** The frame that is asked for, while it plays. */
+  private next = 0;
+  /** When the slider last said where it is. */
+  private said = 0;
 
   constructor(run: Run) {
     this.run = run;
@@ -80,7 +94,9 @@ class WatchPage {
       byId(id).addEventListener('click', ({ target }) => {
         const { part, at } = (target as HTMLElement).dataset;
         if (part !== undefined) this.follow(Number(part));
-        if (at !== undefined) this.goTo(Number(at));
+        if (at === undefined) return;
+        this.say('');
+        this.goTo(Number(at));
       });
     for (const [i, row] of this.rows.entries())
       byId(`row-${i}`).addEventListener('click', ({ offsetX }) => {
@@ -111,13 +127,23 @@ class WatchPage {
     this.last = performance.now();
     byId('play').textContent = 'Pause';
     this.say('');
-    requestAnimationFrame((at) => this.frame(at));
+    this.ask();
+  }
+
+  private ask(): void {
+    this.next = requestAnimationFrame((at) => this.frame(at));
+  }
+
+  /** Asks for no more frames, lest those of before go on beside those of the next play. */
+  private halt(): void {
+    this.last = null;
+    cancelAnimationFrame(this.next);
+    byId('play').textContent = 'Play';
   }
 
   private pause(): void {
     if (this.last === null) return;
-    this.last = null;
-    byId('play').textContent = 'Play';
+    this.halt();
     this.settle();
     this.say(`Stopped at ${clock(this.now)}: ${countsText(this.run, this.now)}.`);
   }
@@ -129,14 +155,14 @@ class WatchPage {
     this.last = at;
     this.now = Math.min(this.run.playback.end, this.now + passed * speed);
     this.draw();
+    if (at - this.said >= SAID_EVERY) this.sayTime(at);
     if (this.now >= this.run.playback.end) this.pause();
-    else requestAnimationFrame((next) => this.frame(next));
+    else this.ask();
   }
 
   /** To a moment, to stand there. */
   private goTo(now: number): void {
-    this.last = null;
-    byId('play').textContent = 'Play';
+    this.halt();
     this.now = now;
     this.draw();
     this.settle();
@@ -228,10 +254,15 @@ class WatchPage {
       else if (!row.hasAttribute('aria-current')) row.setAttribute('aria-current', 'step');
   }
 
+  private sayTime(at: number): void {
+    this.said = at;
+    this.slider.setAttribute('aria-valuetext', clock(this.now));
+  }
+
   /** What is brought up to date only where the playback stands. */
   private settle(): void {
     const { run, now } = this;
-    this.slider.setAttribute('aria-valuetext', clock(now));
+    this.sayTime(performance.now());
     this.texts.html('now-stations', stationsTable(run, now, run.partsAt(now)));
     this.texts.html('now-stocks', stocksTable(run, now));
     this.texts.html('now-crews', crewsTable(run, now));

@@ -138,6 +138,71 @@ it('is worked by the keyboard: plays, stands, steps from event to event, and mov
   expect(complaints).toEqual([]);
 });
 
+/** What a screen reader is told of without being asked. */
+const LIVE = 'output, [role=status], [role=alert], [role=log], [aria-live]:not([aria-live=off])';
+
+it('tells nobody anything while it plays, but where the slider is, once a second', async () => {
+  const { page, complaints } = await openFile(browser, demo);
+  await page.locator('#play').click();
+  const { live, told, drawn } = (await page.evaluate(`new Promise((done) => {
+    const counted = { live: 0, told: 0, drawn: 0 };
+    const count = (key, node, options) =>
+      new MutationObserver((changes) => { counted[key] += changes.length; }).observe(node, options);
+    const within = { childList: true, characterData: true, subtree: true };
+    for (const node of document.querySelectorAll('${LIVE}')) count('live', node, within);
+    count('told', document.getElementById('time'), { attributeFilter: ['aria-valuetext'] });
+    count('drawn', document.getElementById('clock'), within);
+    setTimeout(() => done(counted), 2500);
+  })`)) as Record<string, number>;
+  expect(live).toBe(0);
+  expect(drawn).toBeGreaterThan(2);
+  expect(told).toBeGreaterThanOrEqual(1);
+  expect(told).toBeLessThanOrEqual(3);
+  expect(complaints).toEqual([]);
+});
+
+it('asks for one frame at a time, however often it is played and stopped', async () => {
+  const { page } = await openFile(browser, demo);
+  const most = await page.evaluate(`new Promise((done) => {
+    const waiting = new Set();
+    let most = 0;
+    const [ask, drop] = [requestAnimationFrame, cancelAnimationFrame];
+    window.requestAnimationFrame = (act) => {
+      const handle = ask((at) => { waiting.delete(handle); act(at); });
+      most = Math.max(most, waiting.add(handle).size);
+      return handle;
+    };
+    window.cancelAnimationFrame = (handle) => { waiting.delete(handle); drop(handle); };
+    for (let i = 0; i < 5; i++) document.getElementById('play').click();
+    setTimeout(() => done(most), 300);
+  })`);
+  expect(most).toBe(1);
+});
+
+it('keeps the focus on a part as the line moves on, and says nothing of where it stood before', async () => {
+  const { page, complaints } = await openFile(browser, demo);
+  await goTo(page, 3600);
+  await page.locator('#next').click();
+  expect(await page.locator('#status').textContent()).not.toBe('');
+  const button = page.locator('#now-stations button').last();
+  const part = await button.textContent();
+  await button.focus();
+  const focused = () => page.evaluate('document.activeElement.textContent');
+  await goTo(page, Number(await page.locator('#time').inputValue()) + 2);
+  expect(await focused()).toBe(part);
+  await goTo(page, 20_000);
+  expect(await page.evaluate('document.activeElement.getAttribute("role")')).toBe('region');
+  await page.locator('#next').click();
+  await page.getByLabel('Number of the part').fill('812');
+  await page.getByRole('button', { name: 'Follow it' }).click();
+  await page.locator('#next').click();
+  expect(await page.locator('#status').textContent()).not.toBe('');
+  await page.locator('#history button').nth(5).click();
+  expect(await page.locator('#status').textContent()).toBe('');
+  expect(await page.locator('#offer').isVisible()).toBe(false);
+  expect(complaints).toEqual([]);
+});
+
 it('plays nothing for those who ask for little motion, and lets them step', async () => {
   const { page, complaints } = await openFile(browser, demo, { reducedMotion: 'reduce' });
   expect(await page.locator('#play').isDisabled()).toBe(true);

@@ -57,11 +57,7 @@ const TYPES = { integer: 'INT32', float: 'DOUBLE', string: 'STRING', boolean: 'B
  * The same as Apache Parquet; where it comes from stands in the key-value metadata of the file.
  * @param madeFrom the same as data
  */
-export function* logParquet(
-  rows: readonly LogRow[],
-  { trace, from }: TraceSource,
-  madeFrom: object,
-): Pieces {
+export function* logParquet(rows: readonly LogRow[], { trace, from }: TraceSource, madeFrom: object): Pieces {
   const columns = columnsOf(rows);
   const schema = schemaFromColumnData({
     columnData: columns.map(({ name, kind }) => ({ name, type: TYPES[kind], nullable: true, data: [] })),

@@ -194,11 +194,7 @@ function typesOf(
  * comes from stands in the one object of the type "run". One event or object a line.
  * @param madeFrom where it comes from, as data
  */
-export function* ocelText(
-  rows: readonly LogRow[],
-  { trace, from }: TraceSource,
-  madeFrom: object,
-): Pieces {
+export function* ocelText(rows: readonly LogRow[], { trace, from }: TraceSource, madeFrom: object): Pieces {
   const objects = new Objects();
   objects.add(RUN, 'run', {
     ...Object.fromEntries(originRows(originOf(from, String(trace.seed)))),

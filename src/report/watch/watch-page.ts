@@ -42,7 +42,7 @@ function controls({ end }: Playback, strips: string): string {
     ([kind, text]) => `<label><input type="checkbox" name="kind" value="${kind}" checked> ${text}</label>`,
   );
   return `<noscript><p class="warning">This page plays a run back in your browser, and the browser lets no page run anything. Allow scripts to watch; the tables below hold without.</p></noscript>
-<p><output id="clock" class="clock" for="time">${clock(0)}</output> <span id="counts" class="counts"></span></p>
+<p><span id="clock" class="clock">${clock(0)}</span> <span id="counts" class="counts"></span></p>
 <div class="course">
 ${strips}
 <label class="note" for="time">Time since the start of the run</label>

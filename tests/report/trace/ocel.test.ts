@@ -8,9 +8,7 @@ import { SOURCE } from './traced-sample.ts';
 import { written } from './written.ts';
 
 const made = (withTruth = false, trace = SOURCE().trace) =>
-  JSON.parse(
-    written(ocelText(logRows(trace, withTruth), { ...SOURCE(), trace }, {})).toString(),
-  ) as Ocel;
+  JSON.parse(written(ocelText(logRows(trace, withTruth), { ...SOURCE(), trace }, {})).toString()) as Ocel;
 
 /** The minimal example of the format's public description, which must pass; what is left out of it are empty lists. */
 const MINIMAL: Ocel = {
