@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
+import type { Exercise } from '../exercise/exercise.ts';
+import { settingText } from '../exercise/setting.ts';
+import { failingEnds } from '../exercise/tried-out.ts';
 import { classPage } from '../report/classroom/class-page.ts';
-import { wrap } from '../report/columns.ts';
+import { printable, wrap } from '../report/columns.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import { readExercise } from './exercise-file.ts';
 import { EXIT } from './exit-codes.ts';
@@ -22,6 +25,14 @@ function pathOf({ file, out }: Given): string {
   throw new UsageError(`--out "${out}": expected the name of a page, such as exercise.html`);
 }
 
+/** Says at which ends the line cannot run, since a class may be meant to find that. */
+function warnOfEnds(exercise: Exercise): void {
+  for (const { setting, why } of failingEnds(exercise)) {
+    const told = `warning: at ${settingText(exercise, setting)} the line cannot run, and the page will say so: ${why}`;
+    process.stderr.write(`${wrap(printable(told), columns()).join('\n')}\n`);
+  }
+}
+
 /** Writes the page of an exercise, with the engine in it. */
 export function classroomCommand(given: Given): number {
   const path = pathOf(given);
@@ -35,6 +46,7 @@ export function classroomCommand(given: Given): number {
   const written = new OutputFolder(dirname(path)).write(basename(path), page);
   const size = Math.ceil(Buffer.byteLength(page) / 1000);
   const told = `One file of ${size} kB with the engine inside: open it in a browser, or hand it out. It needs no network and nothing installed.`;
+  warnOfEnds(exercise);
   process.stdout.write(`Class page: ${written}\n${wrap(told, columns()).join('\n')}\n`);
   return EXIT.done;
 }

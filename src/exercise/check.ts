@@ -1,65 +1,42 @@
-import { ChangeError, writtenAt } from '../scenario/changed.ts';
 import { suggestion } from '../scenario/nearest.ts';
 import type { Finding, Path } from '../scenario/problem.ts';
 import type { Scenario } from '../scenario/scenario.ts';
+import { checkKnob } from './check-knob.ts';
 import type { Exercise, Knob, Prediction, Setting } from './exercise.ts';
+import { type Say, saying } from './saying.ts';
 import { expectedAt, refusalOf, scenarioAt, startOf } from './setting.ts';
-import { NotOfItsKind } from './theories/theory.ts';
 import { watchable } from './watched.ts';
 
-type Say = (path: Path, message: string) => void;
-
-/** The ends of a knob, or all that may be chosen. */
-const endsOf = (knob: Knob): readonly (number | string)[] =>
-  knob.kind === 'number' ? [knob.least, knob.most] : knob.choices.map(({ name }) => name);
-
-/** Says why something cannot be, where it is one of these errors. */
-function saying(path: Path, say: Say, attempt: () => void): void {
-  try {
-    attempt();
-  } catch (error) {
-    if (!(error instanceof ChangeError || error instanceof NotOfItsKind)) throw error;
-    say(path, error.message);
-  }
-}
-
-function checkPlaces(exercise: Exercise, knob: Knob, say: Say): void {
-  const path = ['knobs', knob.name];
+/** The ends of a knob, or all that may be chosen, and by which keys of the knob they are written. */
+function endsOf(knob: Knob): readonly { readonly end: number | string; readonly keys: Path }[] {
   if (knob.kind === 'number')
-    for (const at of knob.at) saying([...path, 'at'], say, () => void writtenAt(exercise.raw, at));
-  if (knob.kind === 'choice')
-    for (const { name, changes } of knob.choices)
-      for (const { at } of changes)
-        saying([...path, 'choices', name], say, () => void writtenAt(exercise.raw, at));
+    return (['least', 'most'] as const).map((key) => ({ end: knob[key], keys: [key] }));
+  const key = knob.kind === 'choice' ? 'choices' : 'policies';
+  return knob.choices.map(({ name }, i) => ({ end: name, keys: [key, knob.kind === 'choice' ? name : i] }));
 }
 
-function checkKnob(exercise: Exercise, knob: Knob, { policies }: Scenario, say: Say): void {
-  const path = ['knobs', knob.name];
-  const refused = refusalOf(knob, knob.starts);
-  if (refused !== null) say([...path, 'starts'], refused);
-  checkPlaces(exercise, knob, say);
-  if (knob.kind !== 'policy') return;
-  const known = policies.map(({ name }) => name);
-  for (const { name } of knob.choices)
-    if (!known.includes(name))
-      say([...path, 'policies'], `there is no policy "${name}"${suggestion(name, known)}`);
-}
-
-function checkPrediction(exercise: Exercise, prediction: Prediction, path: Path, say: Say): void {
+/** @param known all that may be watched */
+function checkPrediction(
+  exercise: Exercise,
+  prediction: Prediction,
+  { path, known, say }: { readonly path: Path; readonly known: readonly string[]; readonly say: Say },
+): void {
   if (prediction.kind === 'choice') {
     const { choices, right } = prediction;
     if (!choices.includes(right)) say([...path, 'right'], `"${right}" is none of the choices`);
     return;
   }
   const { of, setting } = prediction;
-  if (!exercise.watch.includes(of))
+  // Where something is watched that cannot be, that may be what was meant.
+  const misspelt = known.includes(of) && exercise.watch.some((name) => !known.includes(name));
+  if (!exercise.watch.includes(of) && !misspelt)
     say([...path, 'of'], `"${of}" is not watched${suggestion(of, exercise.watch)}`);
   for (const [name, value] of Object.entries(setting)) {
     const knob = exercise.knobs.find((one) => one.name === name);
     // Where it starts is the knob's own to answer for.
     if (knob?.starts === value) continue;
-    const known = exercise.knobs.map((one) => one.name);
-    const refused = knob ? refusalOf(knob, value) : `there is no knob "${name}"${suggestion(name, known)}`;
+    const names = exercise.knobs.map((one) => one.name);
+    const refused = knob ? refusalOf(knob, value) : `there is no knob "${name}"${suggestion(name, names)}`;
     if (refused !== null) say([...path, 'with', name], refused);
   }
 }
@@ -67,10 +44,11 @@ function checkPrediction(exercise: Exercise, prediction: Prediction, path: Path,
 /** What is tried before a class gets it: each knob at its ends while the others stand where they start. */
 export function* cornersOf(
   exercise: Exercise,
-): Generator<{ readonly setting: Setting; readonly knob: Knob }> {
+): Generator<{ readonly setting: Setting; readonly path: Path }> {
   const start = startOf(exercise);
   for (const knob of exercise.knobs)
-    for (const end of endsOf(knob)) yield { setting: { ...start, [knob.name]: end }, knob };
+    for (const { end, keys } of endsOf(knob))
+      yield { setting: { ...start, [knob.name]: end }, path: ['knobs', knob.name, ...keys] };
 }
 
 /** A page runs what it is asked for, and no pilot before. */
@@ -99,13 +77,13 @@ export function checkExercise(exercise: Exercise, scenario: Scenario): Finding[]
   if (knobs.filter(({ kind }) => kind === 'policy').length > 1)
     say(['knobs'], 'one line follows one policy at a time; keep one knob with "policies"');
   for (const [i, prediction] of predictions.entries())
-    checkPrediction(exercise, prediction, ['predict', i], say);
+    checkPrediction(exercise, prediction, { path: ['predict', i], known, say });
   checkWarmUp(scenario, ['scenario', 'run', 'warm-up'], say);
   if (found.length > 0) return found;
-  for (const { setting, knob } of cornersOf(exercise)) {
-    const path = ['knobs', knob.name];
+  saying(['knobs'], say, () => void scenarioAt(exercise, startOf(exercise)));
+  if (found.length > 0) return found;
+  for (const { setting, path } of cornersOf(exercise))
     saying(path, say, () => checkWarmUp(scenarioAt(exercise, setting), path, say));
-  }
   if (found.length === 0 && theory !== null)
     for (const setting of [startOf(exercise), ...[...cornersOf(exercise)].map((corner) => corner.setting)])
       saying(['theory'], say, () => void expectedAt(exercise, setting));

@@ -1,4 +1,4 @@
-import { findings } from '../scenario/findings.ts';
+import { findings, valueAt } from '../scenario/findings.ts';
 import { parseJoined, readRaw, type Source } from '../scenario/parse.ts';
 import { type Finding, locate, ScenarioError } from '../scenario/problem.ts';
 import type { Raw } from '../scenario/raw.ts';
@@ -7,7 +7,8 @@ import { readYaml } from '../scenario/yaml-text.ts';
 import { checkExercise } from './check.ts';
 import type { Exercise, Knob, Prediction } from './exercise.ts';
 import { type ExerciseSpec, exerciseSchema, type KnobSpec, type PredictionSpec } from './schema.ts';
-import { startOf } from './setting.ts';
+import { settingText, startOf } from './setting.ts';
+import { failureAtStart } from './tried-out.ts';
 
 function knobOf([name, spec]: [string, KnobSpec]): Knob {
   if ('at' in spec) {
@@ -59,31 +60,57 @@ function lineOf(given: ExerciseSpec['scenario'], read: (path: string) => Source)
   };
 }
 
+/** What a file of an exercise opens with. */
+const OPENS = 'an exercise starts with "exercise: 1"';
+
 const A_SCENARIO: Finding = {
   path: [],
   message: 'this is a scenario; an exercise names one under "scenario", and opens with "exercise: 1"',
 };
 
+/** From the root of a disk, as either kind of system writes it. */
+const ABSOLUTE = /^([/\\]|[a-z]:)/i;
+
+const elsewhere = (path: string): Finding => ({
+  path: ['scenario'],
+  message: `"${path}" is a place on this machine alone: relative paths only, from the folder of this file, such as ../line.yaml`,
+});
+
 const isScenario = (raw: unknown): boolean =>
   typeof raw === 'object' && raw !== null && 'stations' in raw && !('exercise' in raw);
 
+/** What was found wrong with the form of a file; in another version of the format all else may be right. */
+function ofForm(found: readonly Finding[], raw: unknown): readonly Finding[] {
+  const ofVersion = found.filter(({ path }) => path[0] === 'exercise');
+  return ofVersion.length > 0 && valueAt(raw, ['exercise']) !== undefined ? ofVersion : found;
+}
+
 /**
- * Reads the text of an exercise.
+ * Reads the text of an exercise, and runs the line where all knobs start.
  * @param read gives the file of a scenario by its path from that of the exercise
  * @throws ScenarioError listing every problem of the text with its line and column, or those of the scenario it names
  */
 export function parseExercise({ source, text }: Source, read: (path: string) => Source): Exercise {
   const refuse = (problems: ScenarioError['problems']) => new ScenarioError([{ source, text, problems }]);
-  const yaml = readYaml(text.replace(/^\uFEFF/, ''));
+  const yaml = readYaml(text.replace(/^\uFEFF/, ''), OPENS);
   if ('problems' in yaml) throw refuse(yaml.problems);
   const refuseFound = (found: readonly Finding[]) => refuse(locate(found, yaml.document, yaml.lines));
   if (isScenario(yaml.raw)) throw refuseFound([A_SCENARIO]);
   const result = exerciseSchema.safeParse(yaml.raw);
-  if (!result.success) throw refuseFound(findings(result.error, yaml.raw));
-  const { raw, scenario, found } = lineOf(result.data.scenario, read);
+  if (!result.success) throw refuseFound(ofForm(findings(result.error, yaml.raw), yaml.raw));
+  const named = result.data.scenario;
+  if (typeof named === 'string' && ABSOLUTE.test(named)) throw refuseFound([elsewhere(named)]);
+  const { raw, scenario, found } = lineOf(named, read);
   if (scenario === null) throw refuseFound(found);
   const exercise = exerciseOf(result.data, raw, scenario);
   const wrong = checkExercise(exercise, scenario);
   if (wrong.length > 0) throw refuseFound(wrong);
+  const failure = failureAtStart(exercise);
+  if (failure !== null) {
+    const where = settingText(exercise, startOf(exercise));
+    throw refuseFound([
+      { path: ['knobs'], message: `where the knobs start (${where}) the line cannot run: ${failure}` },
+    ]);
+  }
   return exercise;
 }

@@ -114,9 +114,13 @@ function unfit(text: string): Place | undefined {
   return undefined;
 }
 
-/** The text as plain data with the document that knows its places, or what makes it unreadable. */
+/**
+ * The text as plain data with the document that knows its places, or what makes it unreadable.
+ * @param opens what is said of an empty file
+ */
 export function readYaml(
   text: string,
+  opens = 'a scenario starts with "mendline: 1"',
 ):
   | { readonly document: Document; readonly lines: LineCounter; readonly raw: unknown }
   | { readonly problems: readonly Problem[] } {
@@ -147,7 +151,7 @@ export function readYaml(
     ]);
   }
   if (raw === null || raw === undefined) {
-    return refused([{ at: 0, message: 'the file is empty; a scenario starts with "mendline: 1"' }]);
+    return refused([{ at: 0, message: `the file is empty; ${opens}` }]);
   }
   return { document, lines, raw };
 }

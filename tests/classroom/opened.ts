@@ -9,11 +9,11 @@ import { type Opened, openFile } from '../common/opened.ts';
 export async function openExercise(
   browser: Browser,
   scratch: Scratch,
-  { text, width, prepare }: { text: string; width?: number; prepare?: () => void },
+  { text, width, prepare, warned }: { text: string; width?: number; prepare?: () => void; warned?: string },
 ): Promise<Opened> {
   const file = scratch.file('exercise.yaml', text);
   const { code, err } = await scratch.mendline(['classroom', file, '--out', 'page.html']);
-  expect([code, err]).toEqual([0, '']);
+  expect([code, err]).toEqual([0, warned ? expect.stringContaining(warned) : '']);
   return openFile(browser, join(scratch.path, 'page.html'), { width, prepare });
 }
 

@@ -147,14 +147,16 @@ predict: [{ asks: "<b>How many?</b>", of: throughput }]
 scenario:
 ${knotted}
 knobs:
-  "<i>places</i>": { at: stations/bench/buffer, least: 1, most: 10001, step: 10000, starts: 1 }
+  "<i>places</i>": { at: stations/bench/buffer, least: 1, most: 10001, step: 10000, starts: 10001 }
 watch: [throughput]
 seeds: 3
 discussion: "<script>alert(4)</script>"
 `;
-  const { page, complaints } = await openExercise(browser, scratch, { text });
+  const warned = 'warning: at <i>places</i> 1 the line cannot run';
+  const { page, complaints } = await openExercise(browser, scratch, { text, warned });
   expect(await page.locator('h1').textContent()).toBe('<script>alert(1)</script>');
   await predict(page);
+  await page.locator('#knob-1').fill('1');
   expect(await run(page)).toContain('waits for room in front of');
   expect(await page.locator('#reveal').isDisabled()).toBe(true);
   await page.locator('#knob-1').fill('10001');

@@ -5,6 +5,7 @@ import { parse } from 'yaml';
 import { exerciseJsonSchema } from '../../src/exercise/json-schema.ts';
 import { parseExercise } from '../../src/exercise/parse.ts';
 import { rawAt, scenarioAt, startOf } from '../../src/exercise/setting.ts';
+import { failingEnds } from '../../src/exercise/tried-out.ts';
 import { ScenarioError } from '../../src/scenario/problem.ts';
 
 const text = readFileSync('scenarios/exercises/buffer.yaml', 'utf8');
@@ -13,17 +14,22 @@ const none = () => {
 };
 const read = (text: string) => parseExercise({ source: 'exercise.yaml', text }, none);
 
-/** What is said of the shipped exercise once `from` is `to` in it, as `line:column: message`. */
+/** What is said of a text, as `line:column: message`. */
+function problemsOf(text: string, reading: (text: string) => unknown = read): string[] {
+  try {
+    reading(text);
+  } catch (error) {
+    if (!(error instanceof ScenarioError)) throw error;
+    return error.problems.map(({ line, column, message }) => `${line}:${column}: ${message}`);
+  }
+  return [];
+}
+
+/** What is said of the shipped exercise once `from` is `to` in it. */
 function refusal(from: string, to: string): string {
   const changed = text.replace(from, to);
   expect(changed).not.toBe(text);
-  try {
-    read(changed);
-  } catch (error) {
-    if (!(error instanceof ScenarioError)) throw error;
-    return error.problems.map(({ line, column, message }) => `${line}:${column}: ${message}`).join('\n');
-  }
-  return 'nothing';
+  return problemsOf(changed).join('\n');
 }
 
 const lineOf = (part: string) => text.slice(0, text.indexOf(part)).split('\n').length;
@@ -98,6 +104,12 @@ it.each([
     'write it as a time',
   ],
   ['another format', 'exercise: 1', 'exercise: 2', 'expected the version of the exercise format, 1'],
+  [
+    'a place on one machine',
+    /^scenario:[\s\S]*?(?=^knobs:)/m.exec(text)![0],
+    'scenario: /lines/line.yaml\n',
+    '"/lines/line.yaml" is a place on this machine alone: relative paths only',
+  ],
   ['no knobs', /^knobs:[\s\S]*?(?=^watch)/m.exec(text)![0], 'knobs: {}\n', 'expected at least one knob'],
 ])('refuses %s, and says where', (_, from, to, said) => {
   const found = refusal(from, to);
@@ -105,6 +117,73 @@ it.each([
   const lines = found.split('\n').map((problem) => Number(problem.split(':')[0]));
   const near = lines.filter((line) => Math.abs(line - lineOf(from)) <= 3);
   expect(near, found).not.toEqual([]);
+});
+
+it.each([
+  [
+    'another version, whose other keys may be right',
+    text.replace('exercise: 1', 'exercise: 2').replace(/^(title|knobs|watch):/gm, 'the $&'),
+    [`${lineOf('exercise: 1')}:11: expected the version of the exercise format, 1`],
+  ],
+  [
+    'a misspelt measure, once where it is written',
+    text.replace('watch: [throughput,', 'watch: [troughput,'),
+    [`${lineOf('watch:')}:9: "troughput" cannot be watched; did you mean "throughput"?`],
+  ],
+  [
+    'a unit that a place does not take, once where it is written',
+    text.replace('    unit: s\n', '    unit: kg\n'),
+    [
+      `${lineOf('    unit: s\n')}:11: "60 kg": expected a time with its unit (s, ms, min, h, d), such as 42 s`,
+    ],
+  ],
+  [
+    'a unit that is missing, once',
+    text.replace('    unit: s\n', ''),
+    [
+      expect.stringMatching(
+        new RegExp(`^${lineOf('  mean time of assembly:')}:3: 60.*expected a time with its unit`),
+      ),
+    ],
+  ],
+  ['an empty file', '# nothing\n', ['1:1: the file is empty; an exercise starts with "exercise: 1"']],
+])('tells of %s alone', (_, changed, told) => {
+  expect(changed).not.toBe(text);
+  expect(problemsOf(changed)).toEqual(told);
+});
+
+const KNOTTED = `exercise: 1
+title: Knotted
+teaches: That a circle of full buffers stands still.
+source: invented
+question: How many?
+predict: [{ asks: How many?, of: throughput }]
+scenario: knotted.yaml
+knobs:
+  places: { at: stations/bench/buffer, least: 1, most: 10001, step: 10000, starts: 10001 }
+watch: [throughput]
+seeds: 2
+discussion: None.
+`;
+const readKnotted = (text: string) =>
+  parseExercise({ source: 'exercise.yaml', text }, (path) => ({
+    source: path,
+    text: readFileSync(`scenarios/${path}`, 'utf8'),
+  }));
+
+it('refuses an exercise whose line stands still where the knobs start', () => {
+  const problems = problemsOf(KNOTTED.replace('starts: 10001', 'starts: 1'), readKnotted);
+  expect(problems).toEqual([
+    expect.stringMatching(/^8:1: where the knobs start \(places 1\) the line cannot/),
+  ]);
+  expect(problems[0]).toContain('waits for room in front of');
+});
+
+it('finds at which ends of the knobs a line stands still', () => {
+  expect(failingEnds(read(text))).toEqual([]);
+  expect(failingEnds(readKnotted(KNOTTED))).toEqual([
+    { setting: { places: 1 }, why: expect.stringContaining('waits for room in front of') },
+  ]);
 });
 
 it('refuses more text than a person writes', () => {
