@@ -1,4 +1,3 @@
-import { answersOf, type MadeFrom } from '../exercise/answers.ts';
 import { type Attempt, attemptFrom, NEW_ATTEMPT, type Tried } from '../exercise/attempt.ts';
 import type { Exercise, Setting } from '../exercise/exercise.ts';
 import {
@@ -6,13 +5,16 @@ import {
   policyAt,
   rawAt,
   refusalOf,
+  sameSetting,
   scenarioAt,
   settingText,
   startOf,
 } from '../exercise/setting.ts';
 import { estimateOf, type Values, watchedOf } from '../exercise/trial.ts';
 import type { Watched } from '../exercise/watched.ts';
+import { answersCsv, answersJson, type MadeFrom } from '../report/classroom/answers.ts';
 import { controlId, predictionId } from '../report/classroom/controls.ts';
+import { savedName } from '../report/classroom/file-name.ts';
 import { tighteningChart } from '../report/classroom/tightening-chart.ts';
 import {
   differenceTable,
@@ -35,6 +37,8 @@ import { Kept } from './kept.ts';
 interface Given {
   readonly exercise: Exercise;
   readonly madeFrom: MadeFrom;
+  /** Of the exercise, for the names of what is saved. */
+  readonly name: string;
 }
 
 const CHART_WIDTH = { least: 300, most: 640 };
@@ -77,6 +81,7 @@ class ClassPage {
     press('stop', () => this.stop());
     press('reveal', () => this.reveal());
     press('save-answers', () => this.saveAnswers());
+    press('save-table', () => this.saveTable());
     press('save-line', () => this.saveLine());
     const sure = byId<HTMLDialogElement>('sure');
     press('reset', () => {
@@ -125,7 +130,7 @@ class ClassPage {
       this.engine.stop();
       this.under = null;
     }
-    this.shown = this.under === null ? this.lastSound() : this.attempt.tried.length;
+    this.shown = this.under === null ? this.lastSound() : this.placeOf(this.under.setting);
     this.fill({ predictions: written || before.predictions.length > 0 });
     this.show();
     if (this.attempt.tried.length !== before.tried.length) this.choosePair();
@@ -195,12 +200,31 @@ class ClassPage {
     return setting;
   }
 
+  /** Where in the list of settings this one stands, or would stand. */
+  private placeOf(setting: Setting): number {
+    const { tried } = this.attempt;
+    const place = tried.findIndex((one) => sameSetting(this.exercise, one.setting, setting));
+    return place < 0 ? tried.length : place;
+  }
+
+  /** Whether all seeds have run at a setting, which is then shown: they would give the same again. */
+  private hasRun(setting: Setting): boolean {
+    const place = this.placeOf(setting);
+    const before = this.attempt.tried[place];
+    if (!before || (before.failure === null && before.runs.length < this.exercise.seeds)) return false;
+    if (before.failure === null) this.shown = place;
+    const again = before.failure === null ? 'the same seeds give the same numbers' : before.failure;
+    this.say(`Setting ${place + 1} is this one, and has run: ${again}${/[.!?]$/.test(again) ? '' : '.'}`);
+    this.showRuns();
+    return true;
+  }
+
   private run(): void {
     const setting = this.setting();
-    if (setting === null || this.under !== null) return;
+    if (setting === null || this.under !== null || this.hasRun(setting)) return;
     const under = { setting, runs: [] as Values[] };
     this.under = under;
-    this.shown = this.attempt.tried.length;
+    this.shown = this.placeOf(setting);
     this.say(`Running ${settingText(this.exercise, setting)}.`);
     this.show();
     this.engine.run(
@@ -235,12 +259,19 @@ class ClassPage {
   private finish(failure: string | null): void {
     const { setting, runs } = this.under!;
     this.under = null;
-    this.keep({ tried: [...this.attempt.tried, { setting, runs: failure === null ? runs : [], failure }] });
-    const number = this.attempt.tried.length;
+    const place = this.placeOf(setting);
+    const tried = [...this.attempt.tried];
+    // Who stopped sooner than before keeps the runs there were.
+    if (failure !== null || runs.length >= (tried[place]?.runs.length ?? 0))
+      tried[place] = { setting, runs: failure === null ? runs : [], failure };
+    this.keep({ tried });
+    this.shown = place;
+    const number = place + 1;
     if (failure === null) {
       const [first] = this.watched;
-      const told = estimateText(first!, estimateOf(runs, 0, first!));
-      this.say(`Setting ${number} has run under ${runs.length} seeds: ${told}.`);
+      const kept = tried[place]!.runs;
+      const told = estimateText(first!, estimateOf(kept, 0, first!));
+      this.say(`Setting ${number} has run under ${kept.length} seeds: ${told}.`);
     } else this.say(`At setting ${number} the line cannot run: ${failure}`);
     this.show();
     this.choosePair();
@@ -273,8 +304,16 @@ class ClassPage {
   }
 
   private saveAnswers(): void {
-    const text = `${JSON.stringify(answersOf(this.exercise, this.attempt, this.given.madeFrom), null, 2)}\n`;
-    offer('answers.json', text, 'application/json');
+    const answers = answersJson(this.exercise, this.attempt, this.given.madeFrom);
+    offer(this.nameOf('answers', 'json'), `${JSON.stringify(answers, null, 2)}\n`, 'application/json');
+  }
+
+  private saveTable(): void {
+    offer(this.nameOf('answers', 'csv'), answersCsv(this.exercise, this.attempt), 'text/csv');
+  }
+
+  private nameOf(what: string, suffix: string): string {
+    return savedName(what, { exercise: this.given.name, pupil: this.attempt.name, suffix });
   }
 
   /** The line as the knobs stand, which the command line runs to the same numbers. */
@@ -283,9 +322,10 @@ class ClassPage {
     if (setting === null) return;
     const raw = rawAt(this.exercise, setting) as { readonly run: object };
     const line = { ...raw, run: { ...raw.run, seeds: this.exercise.seeds } };
-    offer('line.yaml', `${JSON.stringify(line, null, 2)}\n`, 'application/yaml');
+    const file = this.nameOf('line', 'yaml');
+    offer(file, `${JSON.stringify(line, null, 2)}\n`, 'application/yaml');
     const policy = policyAt(this.exercise, setting);
-    byId('line-command').textContent = typed(['run', 'line.yaml', '--policy', policy]);
+    byId('line-command').textContent = typed(['run', file, '--policy', policy]);
     byId('line-saved').hidden = false;
   }
 

@@ -11,6 +11,10 @@ export const startOf = ({ knobs }: Pick<Exercise, 'knobs'>): Setting =>
 
 const unitOf = ({ unit }: NumberKnob) => (unit === '' ? '' : ` ${unit}`);
 
+/** Whether all knobs stand alike. */
+export const sameSetting = ({ knobs }: Pick<Exercise, 'knobs'>, one: Setting, other: Setting): boolean =>
+  knobs.every(({ name }) => one[name] === other[name]);
+
 /** A knob's value with its unit. */
 export const valueText = (knob: Knob, value: number | string): string =>
   knob.kind === 'number' ? `${value}${unitOf(knob)}` : String(value);

@@ -16,6 +16,15 @@ export interface Watched {
   readonly of: (outcome: Outcome) => number | null;
 }
 
+/** Between which numbers it can lie, as shown; a share is of a whole. */
+export function shownLimits({ shown, most }: Watched): {
+  readonly least: number;
+  readonly most: number | null;
+} {
+  if (shown.unit === '%') return { least: 0, most: 100 };
+  return { least: 0, most: most === undefined ? null : most * shown.factor };
+}
+
 interface OfStock extends Omit<Watched, 'of'> {
   readonly key: keyof StockMeasures;
 }

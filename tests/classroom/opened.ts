@@ -36,11 +36,15 @@ export async function settled(page: Page): Promise<string> {
   return (await page.locator('#status').textContent()) ?? '';
 }
 
-/** What a button offers to save. */
-export async function saved(page: Page, button: string): Promise<string> {
+/** What a button offers to save, and under which name. */
+export async function savedAs(page: Page, button: string): Promise<{ name: string; text: string }> {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: button }).click(),
   ]);
-  return readFileSync(await download.path(), 'utf8');
+  return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
 }
+
+/** What a button offers to save. */
+export const saved = async (page: Page, button: string): Promise<string> =>
+  (await savedAs(page, button)).text;

@@ -5,7 +5,7 @@ import { Scratch, shipped } from '../cli/command.ts';
 import { openChromium } from '../common/chromium.ts';
 import { barriers } from '../common/opened.ts';
 import { SHIPPED } from '../exercise/shipped.ts';
-import { openExercise, predict, run, saved, settled } from './opened.ts';
+import { openExercise, predict, run, saved, savedAs, settled } from './opened.ts';
 
 const exercise = (name: string) => readFileSync(shipped(`exercises/${name}`), 'utf8');
 const BUFFER = exercise('buffer.yaml');
@@ -132,6 +132,8 @@ it.each([1280, 390])('has no barrier that axe-core finds, and fits, %d px wide',
   await page.getByText('The chart as a table').click();
   await page.locator('#reveal').click();
   expect([await barriers(page), await fits()]).toEqual([[], true]);
+  const cutOff = "(box => box.scrollWidth > box.clientWidth)(document.querySelector('#tried-table .scroll'))";
+  if (width === 1280) expect(await page.evaluate(cutOff)).toBe(false);
   await page.locator('#reset').click();
   expect(await barriers(page)).toEqual([]);
 });
@@ -175,6 +177,10 @@ discussion: "<script>alert(4)</script>"
 it('keeps the work from one visit to the next, and clears it when asked', async () => {
   const { page, complaints } = await openExercise(browser, scratch, { text: BUFFER });
   expect(await page.locator('#run').isDisabled()).toBe(true);
+  await page.locator('#prediction-1').fill('-5');
+  await page.locator('#prediction-2-1').check();
+  await page.getByRole('button', { name: 'Write it down' }).click();
+  expect(await page.locator('#prediction-1').isEnabled()).toBe(true);
   await predict(page);
   await run(page);
   await page.getByLabel('Your name').fill('A. Pupil');
@@ -183,6 +189,16 @@ it('keeps the work from one visit to the next, and clears it when asked', async 
   expect(await page.locator('#prediction-1').inputValue()).toBe('50');
   expect(await page.locator('#prediction-1').isDisabled()).toBe(true);
   expect(await page.locator('#tried-table tbody tr').count()).toBe(1);
+  expect(await run(page)).toBe('Setting 1 is this one, and has run: the same seeds give the same numbers.');
+  expect(await page.locator('#tried-table tbody tr').count()).toBe(1);
+  const answers = await savedAs(page, 'Save the answers');
+  expect(answers.name).toBe('answers-exercise-a-pupil.json');
+  const [{ shown }] = JSON.parse(answers.text).settings[0].measures;
+  expect(await page.locator('#tried-table tbody tr').first().textContent()).toContain(
+    `${shown.mean}${shown.interval}`,
+  );
+  const table = await savedAs(page, 'Save as a table');
+  expect([table.name, table.text.split('\r\n').length]).toEqual(['answers-exercise-a-pupil.csv', 5]);
   await page.locator('#reset').click();
   await page.getByRole('button', { name: 'Clear them' }).click();
   await page.reload();

@@ -1,4 +1,3 @@
-import type { MadeFrom } from '../../exercise/answers.ts';
 import type { Exercise } from '../../exercise/exercise.ts';
 import { theoryNamed } from '../../exercise/theories/index.ts';
 import { CLASS_FORMAT } from '../documents.ts';
@@ -6,8 +5,10 @@ import { escapeHtml } from '../escape.ts';
 import { dataElement, section } from '../html.ts';
 import { typed } from '../origin.ts';
 import { framed } from '../page-frame.ts';
+import type { MadeFrom } from './answers.ts';
 import { CLASS_STYLE } from './class-style.ts';
 import { knobControls, predictionControls } from './controls.ts';
+import { exerciseName } from './file-name.ts';
 import { triedByHand } from './trial-tables.ts';
 
 /** All that a page is made of. */
@@ -99,6 +100,7 @@ const ANSWERS = `<p class="control"><label for="student">Your name</label> <inpu
 <div id="notes-by-hand" class="on-paper lines">${'<span></span>'.repeat(LINES)}</div>
 <p id="kept" class="note" hidden>This browser keeps nothing for this page: save your answers before you close it.</p>
 <p class="buttons"><button type="button" id="save-answers">Save the answers</button>
+<button type="button" id="save-table">Save as a table</button>
 <button type="button" id="save-line" disabled>Save the line as the knobs stand</button>
 <button type="button" id="reset">Start again</button></p>
 <p id="line-saved" class="note" hidden>The command line gives the same numbers from the file: <code id="line-command"></code></p>
@@ -135,7 +137,10 @@ ${named('exercise', { file, sha256 })}${scenario ? named('scenario', scenario) :
       ...{ format: CLASS_FORMAT, version, command, exercise: { file, title: exercise.title, sha256 } },
       ...(scenario && { scenario }),
     },
-    program: { text: program, data: dataElement('exercise', { exercise, madeFrom: runsOf }) },
+    program: {
+      text: program,
+      data: dataElement('exercise', { exercise, madeFrom: runsOf, name: exerciseName(file) }),
+    },
     sections: [
       section('question', 'The question', question(exercise)),
       section('prediction', 'Your prediction', prediction(exercise)),

@@ -1,6 +1,7 @@
 import type { Exercise, Knob, Prediction } from '../../exercise/exercise.ts';
 import { scenarioAt, startOf, valueText } from '../../exercise/setting.ts';
 import { watchedOf } from '../../exercise/trial.ts';
+import { shownLimits } from '../../exercise/watched.ts';
 import { escapeHtml } from '../escape.ts';
 
 /** The control of a knob, by its place. */
@@ -36,10 +37,13 @@ function predictionControl(prediction: Prediction, i: number, exercise: Exercise
   if (prediction.kind === 'number') {
     const [watched] = watchedOf(scenarioAt(exercise, startOf(exercise)), [prediction.of]);
     const id = predictionId(i);
+    const { least, most } = shownLimits(watched!);
+    const unit = escapeHtml(watched!.shown.unit);
+    const limits = most === null ? `${least} or more` : `${least} to ${most}`;
     return (
       `<p class="control"><label for="${id}">${asks}</label> ` +
-      `<input id="${id}" type="number" inputmode="decimal" step="any" required> ` +
-      `<span>${escapeHtml(watched!.shown.unit)}</span></p>`
+      `<input id="${id}" type="number" inputmode="decimal" step="any" required min="${least}"${most === null ? '' : ` max="${most}"`} ` +
+      `aria-describedby="${id}-limits"> <span>${unit}</span> <span class="note" id="${id}-limits">${limits}</span></p>`
     );
   }
   const choices = prediction.choices.map((choice, k) => {

@@ -1,6 +1,6 @@
 import type { Attempt, Tried } from '../../exercise/attempt.ts';
 import type { Exercise } from '../../exercise/exercise.ts';
-import { expectedAt, scenarioAt, startOf, valueText } from '../../exercise/setting.ts';
+import { expectedAt, sameSetting, scenarioAt, startOf, valueText } from '../../exercise/setting.ts';
 import { differenceOf, estimateOf, type Values, watchedOf } from '../../exercise/trial.ts';
 import type { Watched } from '../../exercise/watched.ts';
 import type { Estimate } from '../../statistics/estimate.ts';
@@ -17,7 +17,7 @@ const row = (name: string, texts: readonly string[]) => rowOf(name, texts.map(ce
 const unitOf = ({ name, shown }: Watched) => `${name}, ${shown.unit}`;
 
 /** An estimate as two cells, mean and interval. */
-function estimateCells(measure: Watched, estimate: Estimate | null): [string, string] {
+export function estimateCells(measure: Watched, estimate: Estimate | null): [string, string] {
   if (estimate === null) return [NONE, NONE];
   const format = formatOf({ measure, rows: [{ estimate }] });
   return [format.value(estimate.value), format.interval(estimate)];
@@ -31,7 +31,11 @@ export function estimateText(measure: Watched, estimate: Estimate | null): strin
 }
 
 /** What theory says, with as many digits as tell something beside the estimate. */
-function expectedText(measure: Watched, estimate: Estimate | null, expected: number | undefined): string {
+export function expectedText(
+  measure: Watched,
+  estimate: Estimate | null,
+  expected: number | undefined,
+): string {
   if (expected === undefined) return NONE;
   const rows = [
     { estimate: estimate ?? { value: expected, lower: null, upper: null, level: 0, runs: 0, method: '' } },
@@ -185,8 +189,7 @@ export function predictionsTable(exercise: Exercise, { predictions, tried }: Att
     const [measure] = watchedOf(scenarioAt(exercise, prediction.setting), [prediction.of]);
     const expected = expectedAt(exercise, prediction.setting)?.[prediction.of];
     const same = tried.find(
-      ({ setting, failure }) =>
-        failure === null && exercise.knobs.every(({ name }) => setting[name] === prediction.setting[name]),
+      ({ setting, failure }) => failure === null && sameSetting(exercise, setting, prediction.setting),
     );
     const estimate = same ? estimateOf(same.runs, exercise.watch.indexOf(prediction.of), measure!) : null;
     const { unit } = measure!.shown;
