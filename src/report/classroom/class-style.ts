@@ -25,6 +25,10 @@ button:disabled, button.main:disabled { background: #ecebe6; border-color: #b9b7
 progress { width: 100%; max-width: 24rem; accent-color: var(--mark); }
 dialog { border: 2px solid var(--ink); background: var(--paper); color: var(--ink); max-width: 28rem; padding: 1.25rem; }
 dialog > * + *, form > * + * { margin-top: 1rem; }
+#tried-table th, #tried-table td { padding-left: 0.3rem; padding-right: 0.3rem; }
+#tried-table th:first-child { padding-left: 0; }
+#tried-table tbody th { min-width: 2rem; }
+#tried-table td.chosen { white-space: normal; }
 #result > * + *, #revealed > * + *, #pair > * + * { margin-top: 1rem; }
 .on-paper { display: none; }
 .on-paper:first-child + * { margin-top: 0; }

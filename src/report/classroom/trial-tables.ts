@@ -78,7 +78,10 @@ export function growingTable(measure: Watched, estimates: readonly Estimate[]): 
 
 const knobHeads = ({ knobs }: Exercise) => knobs.map(({ name }) => heading(name)).join('');
 const knobCells = ({ knobs }: Exercise, { setting }: Tried) =>
-  knobs.map((knob) => valueText(knob, setting[knob.name]!));
+  knobs.map((knob) => {
+    const text = escapeHtml(valueText(knob, setting[knob.name]!));
+    return knob.kind === 'number' ? `<td>${text}</td>` : `<td class="chosen">${text}</td>`;
+  });
 
 const triedHeads = (exercise: Exercise, watched: readonly Watched[]) =>
   [
@@ -99,7 +102,7 @@ export function triedByHand(exercise: Exercise): string {
   return scrolling('table-by-hand', TRIED_CAPTION, triedHeads(exercise, watched), rows);
 }
 
-/** All settings that were tried, with the means and half widths. */
+/** All settings that were tried, with the means and below them their intervals. */
 export function triedTable(exercise: Exercise, tried: readonly Tried[], watched: readonly Watched[]): string {
   const rows = tried.map((one, number) => {
     const cells = watched.map((measure, i) => {
@@ -108,7 +111,8 @@ export function triedTable(exercise: Exercise, tried: readonly Tried[], watched:
       return `<td>${escapeHtml(mean)}<br><span>${escapeHtml(interval)}</span></td>`;
     });
     const runs = one.failure === null ? String(one.runs.length) : 'the line failed';
-    return rowOf(String(number + 1), [...[...knobCells(exercise, one), runs].map(cellOf), ...cells]);
+    const head = [...knobCells(exercise, one), cellOf(runs)];
+    return rowOf(String(number + 1), [...head, ...cells]);
   });
   return scrolling('table-tried', TRIED_CAPTION, triedHeads(exercise, watched), rows);
 }
