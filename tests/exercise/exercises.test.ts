@@ -32,30 +32,6 @@ function settingsOf(exercise: Exercise): Setting[] {
   return [...new Map(all.map((setting) => [JSON.stringify(setting), setting])).values()];
 }
 
-/** The start, and the start with every other choice: what a class is asked about first. */
-function firstSettings(exercise: Exercise): Setting[] {
-  const start = startOf(exercise);
-  const chosen = exercise.knobs.flatMap((knob) =>
-    knob.kind === 'number' ? [] : knob.choices.map(({ name }) => ({ ...start, [knob.name]: name })),
-  );
-  return [start, ...chosen];
-}
-
-// One interval in twenty misses what is true. Where a class looks first, none should be among these.
-it.each(SHIPPED)('%s: the intervals that a class sees first hold what theory expects', (_, exercise) => {
-  for (const setting of firstSettings(exercise)) {
-    const runs = [...trial(exercise, setting)];
-    const expected = expectedAt(exercise, setting)!;
-    for (const [i, measure] of watchedOf(scenarioAt(exercise, setting), exercise.watch).entries()) {
-      const theory = expected[measure.name];
-      if (theory === undefined) continue;
-      const { lower, upper } = estimateOf(runs, i, measure)!;
-      const told = `${settingText(exercise, setting)}: ${measure.name} ${lower} to ${upper}, theory ${theory}`;
-      expect(theory >= lower! - 1e-9 && theory <= upper! + 1e-9, told).toBe(true);
-    }
-  }
-});
-
 /** One check in so many misses where theory holds and means of runs are normal; there are about a hundred. */
 const CHANCE = 1e-4;
 
