@@ -3,6 +3,7 @@ import { suggestion } from '../scenario/nearest.ts';
 import type { Command } from './command.ts';
 import { COMMANDS } from './commands.ts';
 import { EXIT } from './exit-codes.ts';
+import { pastable } from './pastable.ts';
 import { reworded } from './reworded.ts';
 import { soundOptions } from './sound-options.ts';
 import { UsageError } from './usage-error.ts';
@@ -18,7 +19,7 @@ const shown = (parser: Argv, command: Command) =>
     .positional(command.takes.name, { type: 'string', demandOption: true, describe: command.takes.describe })
     .options(command.options)
     .check((given) => soundOptions(command, given))
-    .epilogue(`Example, ${command.example[1]}:\n  mendline ${command.example[0]}`);
+    .epilogue(`Example, ${command.example[1]}:\n${pastable(`mendline ${command.example[0]}`)}`);
 
 function parserOf(args: readonly string[], done: (code: number) => void): Argv {
   const parser = yargs([...args])
@@ -49,8 +50,9 @@ function parserOf(args: readonly string[], done: (code: number) => void): Argv {
       // yargs's own complaints are about usage; anything else comes from a command.
       if (error && error.name !== 'YError') throw error;
       const command = COMMANDS.find(({ name }) => name === args[0]);
+      const help = `mendline ${command ? `${command.name} ` : ''}--help`;
       throw new UsageError(
-        `${reworded(message, args, command).replace(/[^?]$/, '$&.')} "mendline --help" shows how it is used`,
+        `${reworded(message, args, command).replace(/[^?]$/, '$&.')} "${help}" shows how it is used`,
       );
     });
 }

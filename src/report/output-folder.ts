@@ -13,10 +13,13 @@ import {
 import { dirname, join } from 'node:path';
 import { whyUnwritten } from '../experiment/write-failures.ts';
 
+/** What `--out` names of a command. */
+type Asked = 'folder' | 'file';
+
 /** The folder for the report cannot be written. */
 export class UnwritableError extends Error {
-  constructor(folder: string, cause: unknown) {
-    super(`${folder}: ${whyUnwritten(cause)}; choose another folder with --out FOLDER`);
+  constructor(folder: string, cause: unknown, what: Asked) {
+    super(`${folder}: ${whyUnwritten(cause)}; choose another ${what} with --out ${what.toUpperCase()}`);
     this.name = 'UnwritableError';
   }
 }
@@ -64,14 +67,16 @@ function writePieces(path: string, pieces: Pieces): void {
 export class OutputFolder {
   readonly path: string;
   private readonly made: readonly string[];
+  private readonly asked: Asked;
 
   /** Makes the folder if need be and tries to write in it, so that a bad place is known before any run. */
-  constructor(path: string) {
+  constructor(path: string, asked: Asked = 'folder') {
     this.path = path;
+    this.asked = asked;
     try {
       this.made = makeFolder(path);
     } catch (error) {
-      throw new UnwritableError(path, error);
+      throw new UnwritableError(path, error, asked);
     }
     const probe = this.write('.mendline-probe', '');
     rmSync(probe);
@@ -95,7 +100,7 @@ export class OutputFolder {
       renameSync(draft, path);
     } catch (error) {
       if (existsSync(draft)) rmSync(draft);
-      throw new UnwritableError(this.path, error);
+      throw new UnwritableError(this.path, error, this.asked);
     }
     return path;
   }

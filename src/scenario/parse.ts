@@ -85,6 +85,20 @@ const NO_LINE: Finding = {
     'this file adds to a line and has none of its own; name the scenario of a line, and this file behind "--with"',
 };
 
+const AN_EXERCISE: Finding = {
+  path: [],
+  message: 'this is an exercise, which "mendline classroom" takes; a scenario opens with "mendline: 1"',
+};
+
+const isExercise = (raw: unknown): boolean =>
+  typeof raw === 'object' && raw !== null && 'exercise' in raw && !('mendline' in raw);
+
+/** Why a file cannot be the scenario of a line, where it is of another kind. */
+function otherKind(raw: unknown): Finding | null {
+  if (isExercise(raw)) return AN_EXERCISE;
+  return isSupplement(raw) ? NO_LINE : null;
+}
+
 /**
  * Reads the text of a scenario with those of supplements that are joined to it, in their order.
  * @returns the scenario, what each supplement says of itself, and the data that all were joined to
@@ -97,9 +111,12 @@ export function parseJoined(
   const own = readSource(line);
   const others = supplements.map(readSource);
   const { raw, taken, ownerOf } = join(own, others);
-  const alone = others.map((other) => readSupplement(other.raw));
-  const readable = 'raw' in own.read;
-  const { found, data } = readable && !isSupplement(own.raw) ? judge(raw) : { found: [NO_LINE], data: null };
+  const alone = others.map((other) =>
+    isExercise(other.raw) ? { found: [AN_EXERCISE], spec: null } : readSupplement(other.raw),
+  );
+  // What cannot be read has problems of its own, which are told instead.
+  const other = 'raw' in own.read ? otherKind(own.raw) : NO_LINE;
+  const { found, data } = other === null ? judge(raw) : { found: [other], data: null };
   const refused = [
     refusedIn(
       own,

@@ -24,6 +24,12 @@ it('writes one page that fetches nothing, the same again', async () => {
 
 it.each([
   ['a page that is none', [buffer, '--out', 'folder'], EXIT.usage, 'expected the name of a page'],
+  [
+    'a place where no page can be',
+    [buffer, '--out', `${buffer}/page.html`],
+    EXIT.unwritable,
+    'choose another file with --out FILE',
+  ],
   ['no exercise at all', [], EXIT.usage, 'name an exercise'],
   ['a file that is not there', ['nowhere.yaml'], EXIT.scenario, 'name an exercise'],
   ['a scenario', [shipped('calm-line.yaml')], EXIT.scenario, 'this is a scenario; an exercise names one'],

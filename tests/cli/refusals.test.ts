@@ -68,7 +68,7 @@ describe.concurrent('a wrong command line exits 2 and names the remedy', () => {
     [
       'a misspelt option with a hyphen, which is named once',
       (good) => ['compare', good, '--no-twin'],
-      '--no-twin is no option here; did you mean "--no-twins"? "mendline --help"',
+      '--no-twin is no option here; did you mean "--no-twins"? "mendline compare --help" shows',
     ],
     [
       '--worth without a unit',
@@ -104,6 +104,18 @@ describe.concurrent('a wrong command line exits 2 and names the remedy', () => {
 describe('a scenario that cannot be used exits 3 and leaves nothing behind', () => {
   it.each(['compare', 'run', 'check', 'explain'])('%s of a file that is not there', async (command) => {
     expect(await refused([command, 'nowhere.yaml'], 3)).toContain('nowhere.yaml: there is no such file');
+  });
+
+  it.each(['compare', 'run', 'check', 'trace'])('%s of an exercise says so, and no more', async (command) => {
+    const exercise = shipped('exercises/buffer.yaml');
+    const err = await refused([command, exercise], 3);
+    expect(err).toContain('this is an exercise, which "mendline classroom" takes');
+    expect(err).toContain('1 problem\n');
+  });
+
+  it('an exercise to be joined', async () => {
+    const err = await refused(['check', good, '--with', shipped('exercises/buffer.yaml')], 3);
+    expect(err).toContain('this is an exercise, which "mendline classroom" takes');
   });
 
   it('a folder', async () => {

@@ -48,6 +48,12 @@ it.each([
     '--seed expects a whole number from 1 to',
   ],
   ['no hours', ['cell.yaml', '--hours', '0'], EXIT.usage, '--hours expects a whole number from 1 to'],
+  [
+    'a place where no page can be',
+    ['cell.yaml', '--out', 'cell.yaml/page.html'],
+    EXIT.unwritable,
+    'a file stands where a folder should be; choose another file with --out FILE',
+  ],
   ['no scenario at all', [], EXIT.usage, 'name a scenario'],
   ['a file that is not there', ['nowhere.yaml'], EXIT.scenario, 'nowhere.yaml'],
 ] as const)('refuses %s', async (_, words, status, said) => {
