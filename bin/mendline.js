@@ -1,5 +1,7 @@
 #!/usr/bin/env node
-import { main } from '../.build/cli/main.js';
+import { listen, listenNoMore } from '../.build/cli/interrupt.js';
+
+listen();
 
 // A reader that has seen enough (`mendline ... | head`) closes the pipe: that is no fault.
 process.stdout.on('error', (error) => {
@@ -7,4 +9,6 @@ process.stdout.on('error', (error) => {
   throw error;
 });
 
+const { main } = await import('../.build/cli/main.js');
 process.exitCode = await main(process.argv.slice(2));
+listenNoMore();

@@ -8,6 +8,7 @@ import { printable, wrap } from '../report/columns.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import { readExercise } from './exercise-file.ts';
 import { EXIT } from './exit-codes.ts';
+import { breakable } from './interrupt.ts';
 import { columns } from './look.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
@@ -34,16 +35,16 @@ function warnOfEnds(exercise: Exercise): void {
 }
 
 /** Writes the page of an exercise, with the engine in it. */
-export function classroomCommand(given: Given): number {
+export async function classroomCommand(given: Given): Promise<number> {
   const path = pathOf(given);
-  const { exercise, sha256, text, scenario } = readExercise(given.file);
+  const { exercise, sha256, text, scenario } = await breakable(() => readExercise(given.file));
   const program = readFileSync(new URL('../class-page.js', import.meta.url), 'utf8');
   const page = classPage({
     ...{ exercise, file: given.file, sha256, text, program, version: version() },
     scenario: scenario && { file: scenario.path, sha256: scenario.sha256 },
     command: ['classroom', given.file],
   });
-  const written = new OutputFolder(dirname(path)).write(basename(path), page);
+  const written = new OutputFolder(dirname(path), 'file').write(basename(path), page);
   const size = Math.ceil(Buffer.byteLength(page) / 1000);
   const told = `One file of ${size} kB with the engine inside: open it in a browser, or hand it out. It needs no network and nothing installed.`;
   warnOfEnds(exercise);

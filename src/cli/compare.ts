@@ -3,9 +3,7 @@ import { causeRates } from '../experiment/cause-rates.ts';
 import { compare } from '../experiment/comparison.ts';
 import { costRows } from '../experiment/cost-rows.ts';
 import { lookedAt } from '../experiment/looked.ts';
-import { pilotToShow } from '../experiment/pilot.ts';
 import { recoveredOf } from '../experiment/recovered.ts';
-import { readSettled } from '../experiment/settled.ts';
 import { spreadOf } from '../experiment/spread.ts';
 import { estimatedStocks } from '../experiment/stock-estimates.ts';
 import { targetsMet } from '../experiment/targets.ts';
@@ -35,6 +33,7 @@ import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
 import { modulesOf } from './modules.ts';
 import { defaultFolder, doRuns, doTwins, UNFINISHED } from './runs.ts';
+import { readSettled, shownPilot } from './settled-file.ts';
 import { settledNote } from './settled-note.ts';
 import { outOfTime, refuseWithout } from './stopping.ts';
 import { targetsGiven } from './targets.ts';
@@ -80,8 +79,8 @@ export async function compareCommand(given: Given): Promise<number> {
   if (also.length > 0 && given.json && given.out === undefined)
     throw new UsageError('--also writes files; with --json, name a folder for them with --out FOLDER');
   const wished = targetsGiven(given.target);
-  const read = await readSettled(given.file, given.with, given);
-  const pilot = read.pilot ?? (await pilotToShow(read, given));
+  const read = await readSettled(given);
+  const pilot = read.pilot ?? (await shownPilot(read, given));
   const { scenario, sha256, text } = read;
   const modules = await modulesOf(given, scenario);
   const { files } = modules;

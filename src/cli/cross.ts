@@ -1,6 +1,5 @@
 import { crossed } from '../experiment/crossed.ts';
 import { caseNames } from '../experiment/plan-crossed.ts';
-import { readSettled } from '../experiment/settled.ts';
 import { crossedCsv } from '../report/crossed/crossed-csv.ts';
 import { crossedJson } from '../report/crossed/crossed-json.ts';
 import { crossedPage } from '../report/crossed/crossed-page.ts';
@@ -18,6 +17,7 @@ import { coloured, columns } from './look.ts';
 import { measureNamed } from './measure-named.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { defaultFolder, doCrossed, UNFINISHED_CROSSED } from './runs.ts';
+import { readSettled } from './settled-file.ts';
 import { settledNote } from './settled-note.ts';
 import { severitiesOf } from './severities.ts';
 import { UsageError } from './usage-error.ts';
@@ -66,7 +66,7 @@ function provenanceCommand(given: Given): string[] {
 export async function crossCommand(given: Given): Promise<number> {
   const severities = severitiesOf(given.severity);
   const by = measureNamed(given.by ?? 'throughput', '--by').key;
-  const read = await readSettled(given.file, given.with, given);
+  const read = await readSettled(given);
   const { scenario, sha256 } = read;
   const cases = chosenCases(scenario, given.case);
   const modules = await modulesOf(given, scenario);

@@ -1,4 +1,5 @@
 import { FailedRunError } from '../experiment/failed-run.ts';
+import { InterruptedError } from '../experiment/interrupted.ts';
 import {
   ForeignJournalError,
   JournalInUseError,
@@ -6,7 +7,6 @@ import {
 } from '../experiment/journal/errors.ts';
 import { UnsettledError } from '../experiment/pilot.ts';
 import { PolicyModuleError } from '../experiment/policy-module.ts';
-import { InterruptedError } from '../experiment/runner.ts';
 import { UnreadableFileError } from '../experiment/scenario-file.ts';
 import { SizingError } from '../experiment/sizing/sizing-error.ts';
 import { UnwritableError } from '../report/output-folder.ts';

@@ -22,6 +22,7 @@ import type { Recorded } from '../report/recorded.ts';
 import { counted } from '../report/words.ts';
 import { ChangedInputError } from './changed-input.ts';
 import { EXIT } from './exit-codes.ts';
+import { heeded } from './interrupt.ts';
 import { columns } from './look.ts';
 import { type Document, madeBefore } from './made-before.ts';
 import { UsageError } from './usage-error.ts';
@@ -64,14 +65,17 @@ function doAgain(
   const passOn = (signal: NodeJS.Signals) => child.kill(signal);
   process.on('SIGINT', passOn);
   process.on('SIGTERM', passOn);
-  return new Promise((resolve, reject) => {
-    child.once('error', reject);
-    child.once('close', (code) => {
-      process.off('SIGINT', passOn);
-      process.off('SIGTERM', passOn);
-      resolve(code ?? EXIT.interrupted);
-    });
-  });
+  return heeded(
+    () =>
+      new Promise((resolve, reject) => {
+        child.once('error', reject);
+        child.once('close', (code) => {
+          process.off('SIGINT', passOn);
+          process.off('SIGTERM', passOn);
+          resolve(code ?? EXIT.interrupted);
+        });
+      }),
+  );
 }
 
 /** Every file of a folder and those below, by its path within, in order. */

@@ -1,6 +1,5 @@
 import { capabilitiesOf } from '../experiment/capabilities.ts';
 import { compare, LEVEL } from '../experiment/comparison.ts';
-import { readSettled } from '../experiment/settled.ts';
 import { spreadOf } from '../experiment/spread.ts';
 import { estimatedStocks } from '../experiment/stock-estimates.ts';
 import { capabilitiesJson } from '../report/capability-json.ts';
@@ -13,6 +12,7 @@ import { type Joining, joinedOf, joiningWords } from './joining.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, modulesOf } from './modules.ts';
 import { doRuns } from './runs.ts';
+import { readSettled } from './settled-file.ts';
 import { settledNote } from './settled-note.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
@@ -37,7 +37,7 @@ function provenanceCommand({ file, seeds, policyModule = [], ...given }: Given, 
 
 /** Runs one policy and prints its measures: the one named, else that of the first policy module, else the scenario's first. */
 export async function runCommand(given: Given): Promise<number> {
-  const read = await readSettled(given.file, given.with, given);
+  const read = await readSettled(given);
   const { scenario, sha256 } = read;
   const modules = await modulesOf(given, scenario);
   const { files, policies } = modules;

@@ -1,10 +1,10 @@
 import { basename, extname, join } from 'node:path';
-import { SingleBar } from 'cli-progress';
 import { FailedRunError, type Finished } from '../experiment/failed-run.ts';
+import { InterruptedError } from '../experiment/interrupted.ts';
 import type { Procedure } from '../experiment/journal/experiment.ts';
 import { plan, planLooked, planTwins } from '../experiment/plan.ts';
 import { type CrossedRun, type Crossing, crossedRuns, planCrossed } from '../experiment/plan-crossed.ts';
-import { InterruptedError, Runner } from '../experiment/runner.ts';
+import { Runner } from '../experiment/runner.ts';
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
 import type { Pair } from '../experiment/twin-measures.ts';
 import type { Design } from '../experiment/varied/design.ts';
@@ -17,8 +17,10 @@ import { runsCsv } from '../report/csv.ts';
 import { OutputFolder } from '../report/output-folder.ts';
 import { variedCsv } from '../report/varied/varied-csv.ts';
 import type { PolicySpec } from '../scenario/scenario.ts';
+import { heeded, runsAreDone } from './interrupt.ts';
 import type { JournalOfCommand } from './journal-of-command.ts';
 import type { Modules } from './modules.ts';
+import { progress } from './progress.ts';
 
 /** Holds the runs that had finished when the others were cut short. */
 export const UNFINISHED = 'unfinished-runs.csv';
@@ -123,6 +125,13 @@ const doTasks = (
   keeping?: Keeping,
 ): Promise<Outcome[]> => withRunner(file, tasks, options, (runner) => runner.do(tasks), keeping);
 
+/** Which of the runs that had finished are kept: twins are of no use by themselves. */
+function keptWords(error: InterruptedError | FailedRunError): string {
+  const { length } = error.finished;
+  if (error instanceof FailedRunError) return `${length} finished runs are`;
+  return length === error.done ? 'they are' : `${length} of them, those that are no twins, are`;
+}
+
 /**
  * Lets runs be done with a progress bar on stderr when that is a terminal; Ctrl-C ends them in order.
  * @param planned the runs, or what decides which come
@@ -136,47 +145,39 @@ export async function withRunner<T>(
 ): Promise<T> {
   const journal = notes?.begin(planned);
   const most = 'settings' in planned ? planned.most : planned.length;
-  const bar = new SingleBar({
-    stream: process.stderr,
-    format: '{value} of {total} runs  {bar}  {eta_formatted} to go',
-    barsize: 30,
-    barCompleteChar: '=',
-    barIncompleteChar: ' ',
-    hideCursor: true,
-    clearOnComplete: true,
-  });
-  const shown = process.stderr.isTTY === true;
-  if (shown) bar.start(most, journal?.finished.size ?? 0);
-  const interrupt = new AbortController();
-  const onSignal = () => interrupt.abort();
-  process.once('SIGINT', onSignal);
-  process.once('SIGTERM', onSignal);
-  const runner = new Runner(scenario, most, {
-    raw,
-    workers,
-    modules: modules.files,
-    moduleTimeout: modules.timeout,
-    signal: interrupt.signal,
-    keep: keeping.keep,
-    journal,
-    onFinished: (finished) => shown && bar.update(finished),
-  });
-  try {
-    return await use(runner);
-  } catch (error) {
-    if ((error instanceof InterruptedError || error instanceof FailedRunError) && error.finished.length > 0) {
-      const folder = new OutputFolder(out ?? defaultFolder(path));
-      const kept = folder.write(keeping.name, keeping.csv(error.finished));
-      error.message +=
-        error instanceof InterruptedError
-          ? `; they are kept in ${kept}`
-          : `; ${error.finished.length} finished runs are kept in ${kept}`;
+  const counted = 'settings' in planned ? `at most ${most}` : String(most);
+  const format = `{value} of ${counted} runs  {bar}  {eta_formatted} to go`;
+  const shown = progress(format, most, journal?.finished.size ?? 0);
+  return heeded(async (signal) => {
+    const runner = new Runner(scenario, most, {
+      raw,
+      workers,
+      modules: modules.files,
+      moduleTimeout: modules.timeout,
+      signal,
+      keep: keeping.keep,
+      journal,
+      onFinished: (finished) => shown.update(finished),
+    });
+    try {
+      const found = await use(runner);
+      runsAreDone();
+      return found;
+    } catch (error) {
+      if (error instanceof InterruptedError)
+        error.message = `interrupted: ${error.done} of ${counted} runs had finished`;
+      if (
+        (error instanceof InterruptedError || error instanceof FailedRunError) &&
+        error.finished.length > 0
+      ) {
+        const folder = new OutputFolder(out ?? defaultFolder(path));
+        const kept = folder.write(keeping.name, keeping.csv(error.finished));
+        error.message += `; ${keptWords(error)} kept in ${kept}`;
+      }
+      throw error;
+    } finally {
+      await runner.end();
+      shown.stop();
     }
-    throw error;
-  } finally {
-    await runner.end();
-    if (shown) bar.stop();
-    process.off('SIGINT', onSignal);
-    process.off('SIGTERM', onSignal);
-  }
+  });
 }

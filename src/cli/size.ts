@@ -1,5 +1,4 @@
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
-import { readSettled } from '../experiment/settled.ts';
 import { questionOf } from '../experiment/sizing/question.ts';
 import { type Sized, type SizingSettings, sized } from '../experiment/sizing/sized.ts';
 import { Space } from '../experiment/sizing/space.ts';
@@ -18,6 +17,7 @@ import { journalOf } from './journal-of-command.ts';
 import { coloured, columns } from './look.ts';
 import { type GivenModules, type Modules, modulesOf } from './modules.ts';
 import { defaultFolder, withRunner } from './runs.ts';
+import { readSettled } from './settled-file.ts';
 import { settledNote } from './settled-note.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
@@ -129,7 +129,7 @@ function write(
 /** Looks for the least cost at which targets are met. Writes a report unless JSON alone is asked for; JSON with --out does both. */
 export async function sizeCommand(given: Given): Promise<number> {
   const within = secondsWithin(given.within, WITHIN);
-  const read = await readSettled(given.file, given.with, given);
+  const read = await readSettled(given);
   const { scenario, sha256 } = read;
   const spec = specOf(scenario, given.sizing);
   const modules = await modulesOf(given, scenario);

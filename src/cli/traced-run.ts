@@ -1,10 +1,12 @@
-import { readSettled, type SettledFile } from '../experiment/settled.ts';
+import type { SettledFile } from '../experiment/settled.ts';
 import { traced, tracedApart } from '../experiment/traced.ts';
 import type { Trace } from '../line/trace/trace.ts';
 import type { MadeFrom } from '../report/made-from.ts';
 import { suggestion } from '../scenario/nearest.ts';
+import { breakable, heeded } from './interrupt.ts';
 import { joinedOf, joiningWords } from './joining.ts';
 import { type GivenModules, type Modules, modulesOf } from './modules.ts';
+import { readSettled } from './settled-file.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 
@@ -44,7 +46,7 @@ function policyOf({ policies, files }: Modules, asked: string | undefined): stri
 
 /** Reads what the run is of. */
 export async function runToTrace(given: GivenRun): Promise<RunToTrace> {
-  const read = await readSettled(given.file, given.with);
+  const read = await readSettled(given);
   const modules = await modulesOf(given, read.scenario);
   return { read, modules, policy: policyOf(modules, given.policy) };
 }
@@ -52,8 +54,11 @@ export async function runToTrace(given: GivenRun): Promise<RunToTrace> {
 /** Does the run and writes down what happens in it. */
 export async function traceOf({ read, modules, policy }: RunToTrace, seed: number): Promise<Trace> {
   const { files, timeout } = modules;
-  if (!files.some(({ name }) => name === policy)) return traced(read.scenario, policy, seed).trace;
-  return tracedApart(read.scenario, policy, seed, { modules: files, moduleTimeout: timeout });
+  if (!files.some(({ name }) => name === policy))
+    return (await breakable(() => traced(read.scenario, policy, seed))).trace;
+  return heeded((signal) =>
+    tracedApart(read.scenario, policy, seed, { modules: files, moduleTimeout: timeout, signal }),
+  );
 }
 
 /** What the run was made from. */

@@ -3,7 +3,6 @@ import type { ScenarioFile } from '../experiment/scenario-file.ts';
 import { Budget } from '../experiment/selection/budget.ts';
 import { type Choice, type Selection, select } from '../experiment/selection/select.ts';
 import { PROCEDURES, type ProcedureName } from '../experiment/selection/settings.ts';
-import { readSettled } from '../experiment/settled.ts';
 import { runsCsv } from '../report/csv.ts';
 import { typed } from '../report/origin.ts';
 import { OutputFolder } from '../report/output-folder.ts';
@@ -21,6 +20,7 @@ import { coloured, columns } from './look.ts';
 import { measureNamed } from './measure-named.ts';
 import { type GivenModules, type Modules, modulesOf } from './modules.ts';
 import { defaultFolder, UNFINISHED, withRunner } from './runs.ts';
+import { readSettled } from './settled-file.ts';
 import { settledNote } from './settled-note.ts';
 import { type GivenStopping, outOfTime, type Stopping, stoppingOf } from './stopping.ts';
 import { UsageError } from './usage-error.ts';
@@ -149,7 +149,7 @@ export async function untilDecidedCommand(given: GivenSelection): Promise<number
   if (given.halfWidth !== undefined)
     throw new UsageError('--until-decided and --half-width stop at different times; leave out one of them');
   const stopping = stoppingOf(given);
-  const read = await readSettled(given.file, given.with, given);
+  const read = await readSettled(given);
   const { scenario, sha256 } = read;
   const modules = await modulesOf(given, scenario);
   const { files } = modules;

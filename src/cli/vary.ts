@@ -1,5 +1,4 @@
 import type { ScenarioFile } from '../experiment/scenario-file.ts';
-import { readSettled } from '../experiment/settled.ts';
 import { boundIn, type Design, designOf } from '../experiment/varied/design.ts';
 import type { Factor } from '../experiment/varied/factor.ts';
 import { changesAt } from '../experiment/varied/plan-varied.ts';
@@ -23,6 +22,7 @@ import { measureNamed } from './measure-named.ts';
 import { type GivenModules, type Modules, modulesOf } from './modules.ts';
 import { factorsOf } from './over.ts';
 import { defaultFolder, doVaried, UNFINISHED_VARIED } from './runs.ts';
+import { readSettled } from './settled-file.ts';
 import { settledNote } from './settled-note.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
@@ -127,7 +127,7 @@ export async function varyCommand(given: Given): Promise<number> {
   const command = provenanceCommand(given);
   const by = measureNamed(given.by ?? 'throughput', '--by').key;
   const places = factorsOf(given.over);
-  const read = await readSettled(given.file, given.with, given);
+  const read = await readSettled(given);
   const { scenario, sha256 } = read;
   const modules = await modulesOf(given, scenario);
   const policies = chosenPolicies(modules, given.policy);

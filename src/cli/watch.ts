@@ -33,7 +33,7 @@ function pathOf({ out, ...given }: Given): string {
 export async function watchCommand(given: Given): Promise<number> {
   const path = pathOf(given);
   const run = await runToTrace(given);
-  const folder = OutputFolder.tried(dirname(path));
+  const folder = OutputFolder.tried(dirname(path), 'file');
   const scenario = beginningOf(run.read.scenario, given.hours);
   const trace = await traceOf({ ...run, read: { ...run.read, scenario } }, given.seed);
   const hours = given.hours === undefined ? [] : ['--hours', String(given.hours)];

@@ -11,7 +11,7 @@ import type { ScenarioFile } from './scenario-file.ts';
 import type { Task } from './worker.ts';
 
 /** Runs of a pilot; their seeds are none that a comparison uses. */
-const RUNS = 10;
+export const PILOT_RUNS = 10;
 /** Readings that MSER-5 takes together. */
 const BATCH = 5;
 /** Batches on each side that the smoothed series goes over. */
@@ -76,7 +76,7 @@ export function pilotOf(scenario: Scenario, policy: string, goods: readonly Arra
 }
 
 const tasks = (policy: string): Task[] =>
-  Array.from({ length: RUNS }, (_, i) => ({
+  Array.from({ length: PILOT_RUNS }, (_, i) => ({
     policy,
     seed: MOST_SEEDS + 1 + i,
     course: true,
@@ -89,10 +89,10 @@ const tasks = (policy: string): Task[] =>
  */
 export async function runPilot(
   { scenario }: Pick<ScenarioFile, 'scenario'>,
-  options: Pick<RunsOptions, 'workers' | 'signal'> = {},
+  options: Pick<RunsOptions, 'workers' | 'signal' | 'onFinished'> = {},
 ): Promise<Pilot> {
   const policy = scenario.policies[0]!.name;
-  const runner = new Runner(scenario, RUNS, options);
+  const runner = new Runner(scenario, PILOT_RUNS, options);
   try {
     const outcomes = await runner.do(tasks(policy));
     const goods = outcomes.map(({ course }) => course!.good);

@@ -5,22 +5,11 @@ import type { Outcome } from '../line/outcome.ts';
 import type { Raw } from '../scenario/raw.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { FailedRunError, type Finished } from './failed-run.ts';
+import { InterruptedError } from './interrupted.ts';
 import { type WatchedModules, watchModules } from './module-watch.ts';
 import { type PolicyModuleFile, withModules } from './policy-module.ts';
 import { runOf } from './run-words.ts';
 import type { Answer, Task, Work } from './worker.ts';
-
-/** The runs were interrupted; those that had finished are kept where they are of use. */
-export class InterruptedError extends Error {
-  readonly finished: readonly Finished[];
-  readonly planned: number;
-  constructor(finished: readonly Finished[], planned: number) {
-    super(`interrupted: ${finished.length} of ${planned} runs had finished`);
-    this.name = 'InterruptedError';
-    this.finished = finished;
-    this.planned = planned;
-  }
-}
 
 export interface RunsOptions {
   /** What the scenario was read from; needed where tasks change values. */
@@ -77,7 +66,7 @@ export class Runner {
         ? watchModules(this.tasks, most, files, { most: moduleTimeout, kept: () => this.kept() })
         : null;
     this.aborted = new Promise<never>((_, reject) => {
-      const stop = () => reject(new InterruptedError(this.kept(), this.tasks.filter(this.keep).length));
+      const stop = () => reject(new InterruptedError({ finished: this.kept(), done: this.finished, most }));
       if (signal?.aborted) stop();
       signal?.addEventListener('abort', stop, { once: true });
     });

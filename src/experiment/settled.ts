@@ -2,7 +2,7 @@ import { type Change, changedRaw } from '../scenario/changed.ts';
 import { parseChanged } from '../scenario/parse.ts';
 import { type Pilot, runPilot, UnsettledError } from './pilot.ts';
 import type { RunsOptions } from './runner.ts';
-import { readScenario, type ScenarioFile } from './scenario-file.ts';
+import type { ScenarioFile } from './scenario-file.ts';
 
 /**
  * The scenario with the warm-up that its pilot found; itself where none was to be found.
@@ -25,16 +25,13 @@ export interface SettledFile extends ScenarioFile {
 }
 
 /**
- * Reads a scenario as `readScenario` does; where its warm-up is by a pilot, runs it first.
- * @throws UnreadableFileError, ScenarioError, UnsettledError, FailedRunError
+ * Settles a warm-up that is by a pilot, which it runs.
+ * @throws UnsettledError, FailedRunError, InterruptedError
  */
-export async function readSettled(
-  path: string,
-  supplements: readonly string[] = [],
-  options: Pick<RunsOptions, 'workers'> = {},
+export async function settled(
+  read: ScenarioFile,
+  options: Pick<RunsOptions, 'workers' | 'signal' | 'onFinished'> = {},
 ): Promise<SettledFile> {
-  const read = readScenario(path, supplements);
-  if (read.scenario.run.warmUpBy !== 'pilot') return read;
   const pilot = await runPilot(read, options);
   return { ...settledBy(read, pilot), pilot };
 }

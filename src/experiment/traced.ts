@@ -37,7 +37,7 @@ export async function tracedApart(
   scenario: Scenario,
   policy: string,
   seed: number,
-  modules: Pick<RunsOptions, 'modules' | 'moduleTimeout'>,
+  modules: Pick<RunsOptions, 'modules' | 'moduleTimeout' | 'signal'>,
 ): Promise<Trace> {
   const runner = new Runner(scenario, 1, { ...modules, workers: 1 });
   try {

@@ -83,8 +83,8 @@ export class OutputFolder {
   }
 
   /** A folder that was tried and is left as it was before, so that what is refused later leaves none; the first file makes it. */
-  static tried(path: string): OutputFolder {
-    const folder = new OutputFolder(path);
+  static tried(path: string, asked: Asked = 'folder'): OutputFolder {
+    const folder = new OutputFolder(path, asked);
     for (const made of folder.made.toReversed()) rmdirSync(made);
     return folder;
   }
