@@ -10,8 +10,8 @@ import { suggestion } from '../scenario/nearest.ts';
 import { UsageError } from './usage-error.ts';
 
 /** Kinds of files that a report has only when asked for, in the order in which they are written. */
-const KINDS = ['parquet', 'latex', 'markdown', 'svg'] as const;
-type Kind = (typeof KINDS)[number];
+export const ALSO_KINDS = ['parquet', 'latex', 'markdown', 'svg'] as const;
+type Kind = (typeof ALSO_KINDS)[number];
 
 /** What they are called in the folder of the report; of charts there are several. */
 const NAMES: Readonly<Record<Kind, string>> = {
@@ -46,13 +46,13 @@ interface Made {
 export function alsoKinds(given: readonly string[] = []): Kind[] {
   const words = given.flatMap((one) => one.split(',')).map((word) => word.trim());
   for (const word of words)
-    if (!(KINDS as readonly string[]).includes(word))
+    if (!(ALSO_KINDS as readonly string[]).includes(word))
       throw new UsageError(
         word === ''
-          ? `--also expects one or more of ${KINDS.join(', ')}`
-          : `--also knows no "${word}"${suggestion(word, KINDS)}`,
+          ? `--also expects one or more of ${ALSO_KINDS.join(', ')}`
+          : `--also knows no "${word}"${suggestion(word, ALSO_KINDS)}`,
       );
-  return KINDS.filter((kind) => words.includes(kind));
+  return ALSO_KINDS.filter((kind) => words.includes(kind));
 }
 
 /** Loaded only when asked for: most reports need none of it. */
@@ -90,7 +90,7 @@ export async function writeAlso(
   kinds: readonly Kind[],
   found: Found,
 ): Promise<string[]> {
-  for (const kind of KINDS)
+  for (const kind of ALSO_KINDS)
     if (kind === 'svg') folder.removeAll(NAMES.svg, CHART);
     else if (!kinds.includes(kind)) folder.remove(NAMES[kind]);
   for (const kind of kinds)

@@ -2,6 +2,7 @@ import yargs, { type Argv } from 'yargs';
 import { suggestion } from '../scenario/nearest.ts';
 import type { Command } from './command.ts';
 import { COMMANDS } from './commands.ts';
+import { ASK, COMPLETION } from './completion/shells.ts';
 import { EXIT } from './exit-codes.ts';
 import { pastable } from './pastable.ts';
 import { reworded } from './reworded.ts';
@@ -9,8 +10,6 @@ import { soundOptions } from './sound-options.ts';
 import { UsageError } from './usage-error.ts';
 import { version } from './version.ts';
 
-/** What the parser itself answers. */
-const COMPLETION = 'completion';
 const NAMES = COMMANDS.map(({ name }) => name);
 
 /** Its example stands on a line of its own, so that it can be copied; beside its meaning it would be broken in two. */
@@ -37,7 +36,12 @@ function parserOf(args: readonly string[], done: (code: number) => void): Argv {
       async (given) => done(await command.run(given as never)),
     );
   return parser
-    .completion(COMPLETION, 'print a script that lets bash or zsh complete commands and options')
+    .command(
+      `${COMPLETION} [shell]`,
+      'print a script that lets bash or zsh complete what is typed',
+      (own) => own.positional('shell', { type: 'string', describe: 'bash or zsh; else the one in use' }),
+      async (given) => done((await import('./completion/command.ts')).completionCommand(given)),
+    )
     .demandCommand(1, `say what to do: ${NAMES.slice(0, -1).join(', ')} or ${NAMES.at(-1)}`)
     .strict()
     .help()
@@ -65,6 +69,7 @@ export async function main(args: readonly string[]): Promise<number> {
   });
   try {
     const [first] = args;
+    if (first === ASK) return (await import('./completion/command.ts')).answerShell(args.slice(1));
     const known = [...NAMES, COMPLETION];
     if (first !== undefined && !first.startsWith('-') && !known.includes(first)) {
       throw new UsageError(`there is no command "${first}"${suggestion(first, known)}`);
