@@ -6,8 +6,7 @@ import { traced } from '../src/experiment/traced.ts';
 import { logFiles } from '../src/report/trace/log-files.ts';
 import { logRows } from '../src/report/trace/log-rows.ts';
 import { logCsv } from '../src/report/trace/log-table.ts';
-import { ORIGIN } from './report/origin-sample.ts';
-import { oddTrace } from './report/trace/traced-sample.ts';
+import { oddTrace, SOURCE } from './report/trace/traced-sample.ts';
 
 const root = join(import.meta.dirname, '..');
 const readme = readFileSync(join(root, 'README.md'), 'utf8');
@@ -38,7 +37,9 @@ test('the README tells of every event of the log, and of no other', () => {
   const seen = [...truths.matchAll(/kind: '(\w+)'/g)].map(([, kind]) => `true ${kind}`);
   const how = /how: ((?:'\w+'(?: \| )?)+);/.exec(source('line/trace/trace.ts'))![1]!;
   const asked = [...how.matchAll(/'(\w+)'/g)].map(([, word]) => word!);
-  const told = [...source('report/trace/log-rows.ts').matchAll(/event: '(\w+)'/g)].map(([, event]) => event!);
+  const told = [...source('report/trace/log-rows.ts').matchAll(/event: '([a-z ]+)'/g)].map(
+    ([, event]) => event!,
+  );
   const spans = ['disturbance', 'response'];
   expect(told).toEqual(expect.arrayContaining(spans));
   const events = [
@@ -56,17 +57,22 @@ test('the README tells of every event of the log, and of no other', () => {
 });
 
 test('the README tells of every column of the log', () => {
-  const columns = [trace, oddTrace()].flatMap((run) => {
+  const others = ['shared-crew', 'orders'].map((name) => {
+    const { scenario } = readScenario(join(root, `scenarios/${name}.yaml`));
+    const short = { ...scenario, run: { ...scenario.run, warmUp: 0, length: 12 * 3600 } };
+    return traced(short, scenario.policies[0]!.name, 1).trace;
+  });
+  const columns = [trace, oddTrace(), ...others].flatMap((run) => {
     const adjusted = { ...run, adjustments: [{ at: 0, setting: 's', how: 'adjust' as const, to: 1 }] };
     const content = logCsv(logRows(adjusted, true));
     return content.slice(0, content.indexOf('\r\n')).split(',').map(general);
   });
-  // No part of these two runs has a flaw that passes unseen.
+  // No part of these runs has a flaw that passes unseen.
   expect(namesIn('column of `events.csv`').sort()).toEqual([...new Set([...columns, 'true_flaw'])].sort());
 });
 
 test('the log of the demo is about as large as the README says', () => {
-  const files = logFiles({ trace, title: '', origin: ORIGIN }, false);
+  const files = logFiles({ ...SOURCE(), trace }, false);
   const [, thousands, ...sizes] =
     /one run of the demo has about (\d+),000 events: (\d+) MB as CSV, (\d+) as OCEL and (\d+) as Parquet/.exec(
       readme.replace(/\s+/g, ' '),
