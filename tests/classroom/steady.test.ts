@@ -97,10 +97,10 @@ it('names a policy so that a shell takes it as it is', async () => {
   await predict(page);
   const download = page.waitForEvent('download');
   await page.locator('#save-line').click();
-  await (await download).path();
+  const file = (await download).suggestedFilename();
   const command = (await page.locator('#line-command').textContent())!;
   const { stdout } = spawnSync('sh', ['-c', `mendline() { printf '%s\\n' "$@"; }; ${command}`]);
-  expect(stdout.toString()).toBe(`run\nline.yaml\n--policy\n${odd}\n`);
+  expect(stdout.toString()).toBe(`run\n${file}\n--policy\n${odd}\n`);
 });
 
 it('says what to do where the page may run nothing beside it, and calls that no setting tried', async () => {

@@ -204,7 +204,7 @@ describe('run', () => {
     expect(first.out).toContain('policy carry on');
     const named = await at.mendline(['run', path, '--policy', 'scrap at once', '--json']);
     expect(JSON.parse(named.out)).toMatchObject({
-      command: ['run', path, '--policy', 'scrap at once'],
+      command: ['run', path, '--policy', 'scrap at once', '--json'],
       policies: ['scrap at once'],
       seeds: [1, 2, 3],
     });
