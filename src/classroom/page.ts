@@ -1,52 +1,26 @@
-import { type Attempt, attemptFrom, NEW_ATTEMPT, type Tried } from '../exercise/attempt.ts';
+import { type Attempt, attemptFrom, NEW_ATTEMPT } from '../exercise/attempt.ts';
 import type { Exercise, Setting } from '../exercise/exercise.ts';
-import {
-  expectedAt,
-  policyAt,
-  rawAt,
-  refusalOf,
-  sameSetting,
-  scenarioAt,
-  settingText,
-  startOf,
-} from '../exercise/setting.ts';
+import { expectedAt, sameSetting, scenarioAt, settingText, startOf } from '../exercise/setting.ts';
 import { estimateOf, type Values, watchedOf } from '../exercise/trial.ts';
 import type { Watched } from '../exercise/watched.ts';
-import { answersCsv, answersJson, type MadeFrom } from '../report/classroom/answers.ts';
-import { controlId, predictionId } from '../report/classroom/controls.ts';
-import { savedName } from '../report/classroom/file-name.ts';
-import { tighteningChart } from '../report/classroom/tightening-chart.ts';
-import {
-  differenceTable,
-  differenceText,
-  estimateText,
-  growing,
-  growingTable,
-  measuresTable,
-  predictionsTable,
-  theoryTable,
-  triedTable,
-} from '../report/classroom/trial-tables.ts';
-import { escapeHtml } from '../report/escape.ts';
-import { typed } from '../report/origin.ts';
-import { byId, offer, write } from './elements.ts';
+import { estimateText, predictionsTable, theoryTable, triedTable } from '../report/classroom/trial-tables.ts';
+import { byId, write } from './elements.ts';
 import { Engine } from './engine.ts';
 import { Kept } from './kept.ts';
-
-/** What the maker of the page has put into it. */
-interface Given {
-  readonly exercise: Exercise;
-  readonly madeFrom: MadeFrom;
-  /** Of the exercise, for the names of what is saved. */
-  readonly name: string;
-}
-
-const CHART_WIDTH = { least: 300, most: 640 };
+import { Knobs } from './knobs.ts';
+import { Pair } from './pair.ts';
+import { Predictions } from './predictions.ts';
+import { Result } from './result.ts';
+import { type Given, Saving } from './saving.ts';
 
 class ClassPage {
-  private readonly given: Given;
   private readonly exercise: Exercise;
   private readonly watched: readonly Watched[];
+  private readonly predictions: Predictions;
+  private readonly knobs: Knobs;
+  private readonly result: Result;
+  private readonly pair: Pair;
+  private readonly saving: Saving;
   private readonly engine = new Engine(byId('program').textContent ?? '');
   private readonly kept: Kept;
   private attempt: Attempt;
@@ -56,16 +30,21 @@ class ClassPage {
   private shown = -1;
 
   constructor(given: Given) {
-    this.given = given;
-    this.exercise = given.exercise;
-    this.watched = watchedOf(scenarioAt(given.exercise, startOf(given.exercise)), given.exercise.watch);
+    const { exercise } = given;
+    this.exercise = exercise;
+    this.watched = watchedOf(scenarioAt(exercise, startOf(exercise)), exercise.watch);
+    this.predictions = new Predictions(exercise);
+    this.knobs = new Knobs(exercise);
+    this.result = new Result(exercise, this.watched);
+    this.pair = new Pair(this.watched);
+    this.saving = new Saving(given);
     const { sha256, scenario, version } = given.madeFrom;
     this.kept = new Kept(`mendline ${version} exercise ${sha256} ${scenario ?? ''}`.trimEnd());
     this.attempt = this.read();
     this.shown = this.lastSound();
     this.listen();
     this.fill();
-    this.setKnobs();
+    this.knobs.turnTo(this.attempt.tried.at(-1)?.setting);
     this.show();
   }
 
@@ -80,8 +59,8 @@ class ClassPage {
     submit('knobs', () => this.run());
     press('stop', () => this.stop());
     press('reveal', () => this.reveal());
-    press('save-answers', () => this.saveAnswers());
-    press('save-table', () => this.saveTable());
+    press('save-answers', () => this.saving.answers(this.attempt));
+    press('save-table', () => this.saving.table(this.attempt));
     press('save-line', () => this.saveLine());
     const sure = byId<HTMLDialogElement>('sure');
     press('reset', () => {
@@ -93,7 +72,6 @@ class ClassPage {
       if (sure.returnValue === 'clear') this.reset();
     });
     this.kept.onChange(() => this.renew());
-    for (const id of ['one', 'other']) byId(id).addEventListener('change', () => this.showDifference());
     for (const id of ['student', 'notes'])
       byId(id).addEventListener('input', () =>
         this.keep({
@@ -133,7 +111,7 @@ class ClassPage {
     this.shown = this.under === null ? this.lastSound() : this.placeOf(this.under.setting);
     this.fill({ predictions: written || before.predictions.length > 0 });
     this.show();
-    if (this.attempt.tried.length !== before.tried.length) this.choosePair();
+    if (this.attempt.tried.length !== before.tried.length) this.pair.chooseNewest();
   }
 
   /** Puts into the controls what was kept; predictions that are being written here stay where none are. */
@@ -141,21 +119,7 @@ class ClassPage {
     const { name, notes, predictions } = this.attempt;
     byId<HTMLInputElement>('student').value = name;
     byId<HTMLTextAreaElement>('notes').value = notes;
-    if (!also.predictions) return;
-    for (const [i, prediction] of this.exercise.predictions.entries()) {
-      const written = predictions[i] ?? '';
-      if (prediction.kind === 'number') byId<HTMLInputElement>(predictionId(i)).value = written;
-      else
-        for (const [k, choice] of prediction.choices.entries())
-          byId<HTMLInputElement>(predictionId(i, k)).checked = choice === written;
-    }
-  }
-
-  /** Turns the knobs to the setting that was tried last. */
-  private setKnobs(): void {
-    const setting = this.attempt.tried.at(-1)?.setting ?? startOf(this.exercise);
-    for (const [i, { name }] of this.exercise.knobs.entries())
-      byId<HTMLInputElement>(controlId(i)).value = String(setting[name]);
+    if (also.predictions) this.predictions.fill(predictions);
   }
 
   private keep(change: Partial<Attempt>): void {
@@ -169,35 +133,15 @@ class ClassPage {
   }
 
   private writeDown(): void {
-    const predictions = this.exercise.predictions.map((prediction, i) => {
-      if (prediction.kind === 'number') return byId<HTMLInputElement>(predictionId(i)).value.trim();
-      const chosen = prediction.choices.findIndex(
-        (_, k) => byId<HTMLInputElement>(predictionId(i, k)).checked,
-      );
-      return prediction.choices[chosen] ?? '';
-    });
-    if (predictions.includes('')) return;
+    const predictions = this.predictions.written();
+    if (predictions === null) return;
     this.keep({ predictions });
     this.show();
-    byId(controlId(0)).focus();
+    this.knobs.focus();
   }
 
-  /** Where the knobs stand, or what keeps one from standing there, with that knob in focus. */
   private setting(): Setting | null {
-    const setting: Record<string, number | string> = {};
-    for (const [i, knob] of this.exercise.knobs.entries()) {
-      const control = byId<HTMLInputElement>(controlId(i));
-      const value = knob.kind === 'number' ? Number(control.value || Number.NaN) : control.value;
-      const refused = refusalOf(knob, value);
-      control.setAttribute('aria-invalid', String(refused !== null));
-      if (refused !== null) {
-        this.say(`${refused}.`);
-        control.focus();
-        return null;
-      }
-      setting[knob.name] = value;
-    }
-    return setting;
+    return this.knobs.setting((why) => this.say(`${why}.`));
   }
 
   /** Where in the list of settings this one stands, or would stand. */
@@ -274,7 +218,7 @@ class ClassPage {
       this.say(`Setting ${number} has run under ${kept.length} seeds: ${told}.`);
     } else this.say(`At setting ${number} the line cannot run: ${failure}`);
     this.show();
-    this.choosePair();
+    this.pair.chooseNewest();
     this.offerRun();
   }
 
@@ -296,37 +240,16 @@ class ClassPage {
     this.shown = -1;
     this.keep(NEW_ATTEMPT);
     this.fill();
-    this.setKnobs();
+    this.knobs.turnTo();
     this.say('');
     this.show();
     byId('question').scrollIntoView();
-    byId(this.exercise.predictions[0]!.kind === 'number' ? predictionId(0) : predictionId(0, 0)).focus();
+    this.predictions.focus();
   }
 
-  private saveAnswers(): void {
-    const answers = answersJson(this.exercise, this.attempt, this.given.madeFrom);
-    offer(this.nameOf('answers', 'json'), `${JSON.stringify(answers, null, 2)}\n`, 'application/json');
-  }
-
-  private saveTable(): void {
-    offer(this.nameOf('answers', 'csv'), answersCsv(this.exercise, this.attempt), 'text/csv');
-  }
-
-  private nameOf(what: string, suffix: string): string {
-    return savedName(what, { exercise: this.given.name, pupil: this.attempt.name, suffix });
-  }
-
-  /** The line as the knobs stand, which the command line runs to the same numbers. */
   private saveLine(): void {
     const setting = this.setting();
-    if (setting === null) return;
-    const raw = rawAt(this.exercise, setting) as { readonly run: object };
-    const line = { ...raw, run: { ...raw.run, seeds: this.exercise.seeds } };
-    const file = this.nameOf('line', 'yaml');
-    offer(file, `${JSON.stringify(line, null, 2)}\n`, 'application/yaml');
-    const policy = policyAt(this.exercise, setting);
-    byId('line-command').textContent = typed(['run', file, '--policy', policy]);
-    byId('line-saved').hidden = false;
+    if (setting !== null) this.saving.line(this.attempt, setting);
   }
 
   /** Brings all that depends on how far the attempt has come up to date. */
@@ -349,88 +272,24 @@ class ClassPage {
     byId('tried-none').hidden = tried.length > 0;
     write(byId('tried-table'), tried.length > 0 ? triedTable(this.exercise, tried, this.watched) : '');
     this.showRuns();
-    this.showPairs();
+    this.pair.show(tried);
     if (!revealed) return;
     write(byId('predicted'), predictionsTable(this.exercise, this.attempt));
     if (this.exercise.theory !== null) write(byId('expected'), theoryTable(this.exercise, this.attempt));
   }
 
   private showRuns(): void {
-    const shown: Pick<Tried, 'setting' | 'runs'> | undefined = this.under ?? this.attempt.tried[this.shown];
-    const runs = shown?.runs ?? [];
-    const progress = byId<HTMLProgressElement>('progress');
-    progress.value = runs.length;
-    const target = byId('result');
-    if (!shown || runs.length < 2) {
-      write(target, '');
-      return;
-    }
-    const [measure] = this.watched;
-    const estimates = growing(measure!, runs);
-    const text = settingText(this.exercise, shown.setting);
-    const expected =
-      this.attempt.revealed && this.under === null
-        ? (expectedAt(this.exercise, shown.setting)?.[measure!.name] ?? null)
-        : null;
-    const { least, most } = CHART_WIDTH;
-    const chart = tighteningChart({
-      ...{ estimates, expected, factor: measure!.shown.factor, most: this.exercise.seeds },
-      width: Math.max(least, Math.min(most, target.clientWidth)),
-      label: `${measure!.name} after 2 to ${runs.length} runs, with 95 % intervals; the table below holds the numbers`,
-    });
-    const unit = `${measure!.name}, ${measure!.shown.unit}`;
-    const dashed = expected === null ? '' : ' <span>(dashed: what theory expects)</span>';
-    const html =
-      `<h3>Setting ${this.shown + 1}: ${escapeHtml(text)}</h3>` +
-      `<figure><figcaption>${escapeHtml(unit)}, as runs come in${dashed}</figcaption>${chart}</figure>` +
-      measuresTable(this.watched, runs) +
-      `<details><summary>The chart as a table</summary>${growingTable(measure!, estimates)}</details>`;
-    const before = target.querySelector('details');
-    const read = before?.contains(document.activeElement) ?? false;
-    write(target, html);
-    const details = target.querySelector('details')!;
-    details.open = before?.open ?? false;
-    if (read) details.querySelector('summary')!.focus();
-  }
-
-  private soundSettings(): number[] {
-    return this.attempt.tried.flatMap(({ failure }, i) => (failure === null ? [i] : []));
-  }
-
-  /** The two settings that may be compared; what was chosen stays. */
-  private showPairs(): void {
-    const sound = this.soundSettings();
-    byId('pair').hidden = sound.length < 2;
-    for (const id of ['one', 'other']) {
-      const select = byId<HTMLSelectElement>(id);
-      const before = select.value;
-      write(select, sound.map((i) => `<option value="${i}">setting ${i + 1}</option>`).join(''));
-      if (sound.map(String).includes(before)) select.value = before;
-    }
-    this.showDifference();
-  }
-
-  /** The newest against the one before. */
-  private choosePair(): void {
-    const [other, one] = this.soundSettings().slice(-2);
-    if (one === undefined) return;
-    byId<HTMLSelectElement>('one').value = String(one);
-    byId<HTMLSelectElement>('other').value = String(other);
-    this.showDifference();
-  }
-
-  private showDifference(): void {
-    const [one, other] = ['one', 'other'].map((id) =>
-      Number(byId<HTMLSelectElement>(id).value || Number.NaN),
+    const { tried, revealed } = this.attempt;
+    const shown = this.under ?? tried[this.shown];
+    const told = revealed && this.under === null;
+    this.result.show(
+      shown
+        ? {
+            ...{ setting: shown.setting, runs: shown.runs, number: this.shown + 1 },
+            expected: told ? expectedAt(this.exercise, shown.setting) : null,
+          }
+        : null,
     );
-    const { tried } = this.attempt;
-    const [a, b] = [tried[one!], tried[other!]];
-    const pair = a && b && one !== other && { one: a, other: b, names: [one! + 1, other! + 1] as const };
-    write(
-      byId('difference-said'),
-      escapeHtml(pair ? differenceText(this.watched, pair) : 'Choose two settings.'),
-    );
-    write(byId('difference'), pair ? differenceTable(this.watched, pair) : '');
   }
 }
 
